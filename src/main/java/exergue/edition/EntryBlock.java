@@ -1,0 +1,38 @@
+package exergue.edition;
+
+import exergue.model.Inline;
+import exergue.model.Prose;
+import java.util.List;
+import java.util.Optional;
+
+/** What follows what in the catalogue part. */
+public sealed interface EntryBlock {
+
+    record MintHeading(String id, String name, List<Inline> note) implements EntryBlock { }
+
+    record RulerHeading(String id, String name, Optional<String> dates, List<Inline> note) implements EntryBlock { }
+
+    record IssueHeading(String id, String name) implements EntryBlock { }
+
+    /**
+     * One type with its specimens.
+     *
+     * @param id          anchor
+     * @param numbers     first and last catalogue number: "12" or "12–18"
+     * @param firstLine   denomination, metal, date, weight standard: what of these there is, in order
+     * @param sides       obverse, reverse
+     * @param references  in order
+     * @param specimens   in order
+     * @param notes       prose after the rows
+     * @param runningHead mint and ruler for the head of the page
+     */
+    record Entry(String id, String numbers, List<String> firstLine, List<SideText> sides,
+                 List<ReferenceText> references, List<Specimen> specimens, List<Prose> notes,
+                 String runningHead) implements EntryBlock { }
+
+    /** @param label "Obv."; @param legend as cut; @param description follows it */
+    record SideText(String label, Optional<String> legend, List<Inline> description) { }
+
+    /** @param sign abbreviation of the work; @param relation words printed before it, empty for the plain case "same type" */
+    record ReferenceText(String relation, String sign, String number) { }
+}

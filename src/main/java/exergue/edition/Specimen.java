@@ -1,0 +1,46 @@
+package exergue.edition;
+
+import exergue.measure.Kind;
+import exergue.model.Inline;
+import exergue.model.Prose;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One coin as printed.
+ *
+ * @param id         of the coin; also its anchor
+ * @param number     catalogue number
+ * @param cells      measurement line, member by member, in the house's order
+ * @param line       the same in one string: "3.87 g, 18 mm, 6 h"
+ * @param dies       "O1/R3", empty if not known
+ * @param whereabouts collection or find, with number
+ * @param remarks    damage, what differs from the type, references to this coin; already in order
+ * @param notes      prose
+ * @param picture    photographs to print, if there are any
+ */
+public record Specimen(String id, String number, List<Cell> cells, String line, String dies, String whereabouts,
+                       List<Inline> remarks, List<Prose> notes, Optional<Picture> picture) {
+
+    public Specimen {
+        cells = List.copyOf(cells);
+        remarks = List.copyOf(remarks);
+        notes = List.copyOf(notes);
+    }
+
+    /**
+     * One member of the measurement line.
+     *
+     * @param figure   "3.87", "18 × 17", or the house's mark where there is none
+     * @param unit     "g"; empty where there is no figure
+     * @param space    between them
+     * @param sign     house signs after it, empty mostly
+     * @param after    separator to the next member, empty after the last
+     * @param decimals how many digits after the decimal mark, so that figures can be aligned
+     */
+    public record Cell(Kind kind, String figure, String unit, String space, String sign, String after, int decimals) { }
+
+    /** Paths inside the tree, with the words for a reader who cannot see them. */
+    public record Picture(Optional<String> obverse, Optional<String> reverse, String obverseAlternative,
+                          String reverseAlternative, Optional<String> credit) { }
+}

@@ -1,0 +1,20 @@
+package exergue.measure;
+
+import java.math.RoundingMode;
+
+/**
+ * How a figure is printed.
+ *
+ * @param weightDecimals   most decimals of a weight; fewer are never padded
+ * @param diameterDecimals most decimals of a diameter or thickness
+ * @param rounding         half-even or half-up
+ * @param decimalMark      {@code "."} or {@code ","}
+ * @param unitSpace        what stands between figure and unit: narrow no-break space, no-break space or nothing
+ * @param hourSign         what stands for hours: {@code "h"}
+ */
+public record PrintForm(int weightDecimals, int diameterDecimals, RoundingMode rounding, String decimalMark,
+                        String unitSpace, String hourSign) {
+
+    public static final PrintForm DEFAULT =
+            new PrintForm(2, 0, RoundingMode.HALF_EVEN, ".", "\u202F", "h");
+}

@@ -1,0 +1,45 @@
+package exergue.model;
+
+import exergue.finding.Place;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One coin, one file.
+ *
+ * @param measured     the main measurement
+ * @param alsoMeasured other people's figures for the same coin
+ * @param damage       what has changed its weight
+ * @param weightCounts the author's word on whether the weight counts in statistics, against the rule for damage
+ * @param obverse      only what differs from the type
+ * @param number       pinned catalogue number; empty where the order of the book gives it
+ */
+public record Coin(Written<String> id, Written<String> type, Optional<Written<Integer>> number,
+                   Optional<Measurement> measured, List<Measurement> alsoMeasured,
+                   List<Written<Damage>> damage, Optional<WeightCounts> weightCounts,
+                   Optional<Dies> dies, Side obverse, Side reverse,
+                   Optional<Holding> holding, Optional<Find> find, List<Written<String>> provenance,
+                   List<Reference> references, Optional<Photograph> photograph,
+                   Optional<Written<String>> diameterMeans, List<Prose> note, Place place) {
+
+    public Coin {
+        alsoMeasured = List.copyOf(alsoMeasured);
+        damage = List.copyOf(damage);
+        provenance = List.copyOf(provenance);
+        references = List.copyOf(references);
+        note = List.copyOf(note);
+    }
+
+    public record WeightCounts(Written<Boolean> counts, Written<String> why) { }
+
+    public record Dies(Optional<Written<String>> obverse, Optional<Written<String>> reverse) { }
+
+    public record Holding(Written<String> collection, Optional<Written<String>> number) { }
+
+    /** @param context layer or trench as printed; @param number the excavation's own number */
+    public record Find(Written<String> spot, Optional<Written<String>> context, Optional<Written<String>> number) { }
+
+    /** @param credit whom to thank, as printed */
+    public record Photograph(Optional<Written<String>> obverse, Optional<Written<String>> reverse,
+                             Optional<Written<String>> credit) { }
+}

@@ -1,0 +1,13 @@
+package exergue.model;
+
+import java.util.Optional;
+
+/**
+ * A place where coins were found.
+ *
+ * @param name   coarse name, safe to print: a district or a site open to the public
+ * @param exact  exact place; never printed unless {@code mayPrint}
+ * @param mayPrint true only where the file itself allows the exact place to be printed
+ */
+public record FindSpot(Written<String> id, Written<String> name, Optional<Written<String>> exact,
+                       boolean mayPrint) { }

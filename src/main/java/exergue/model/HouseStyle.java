@@ -1,0 +1,68 @@
+package exergue.model;
+
+import exergue.measure.Kind;
+import exergue.measure.PrintForm;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What the editor has decided.
+ *
+ * @param order      of the measurement line
+ * @param separator  between its members: ", "
+ * @param form       of the figures
+ * @param missing    printed where a figure is missing: an en dash
+ * @param notApplicable printed where there can be none; often empty
+ * @param illegible  printed where a record cannot be read
+ * @param signs      marks after a figure
+ * @param prefer     convention ids, the first that has a reading is printed
+ * @param metals     metals by id, with the sign or word the book prints
+ * @param rows       specimens in aligned rows or in running lines
+ * @param coinOrder  order of coins within their type
+ */
+public record HouseStyle(List<Kind> order, String separator, PrintForm form, String missing, String notApplicable,
+                         String illegible, Signs signs, List<Written<String>> prefer, Map<String, Metal> metals,
+                         Rows rows, CoinOrder coinOrder, Quotes quotes) {
+
+    public HouseStyle {
+        order = List.copyOf(order);
+        prefer = List.copyOf(prefer);
+        metals = Collections.unmodifiableMap(new LinkedHashMap<>(metals));
+    }
+
+    /** @param otherHand after a reading under any but the main convention; @param damaged after a weight that damage has changed */
+    public record Signs(String otherHand, String damaged) { }
+
+    /** The four quotation marks of the book's language. */
+    public record Quotes(String open, String close, String innerOpen, String innerClose) { }
+
+    public enum Rows {
+        ALIGNED("aligned"), RUNNING("running");
+
+        private final String word;
+
+        Rows(String word) {
+            this.word = word;
+        }
+
+        public String word() {
+            return word;
+        }
+    }
+
+    public enum CoinOrder {
+        BY_ID("by id"), BY_DIES("by dies"), BY_WEIGHT("by weight");
+
+        private final String words;
+
+        CoinOrder(String words) {
+            this.words = words;
+        }
+
+        public String words() {
+            return words;
+        }
+    }
+}

@@ -1,0 +1,40 @@
+package exergue.model;
+
+import java.util.List;
+
+/** A run inside a line of prose. */
+public sealed interface Inline {
+
+    record Words(String text) implements Inline { }
+
+    record Emphasis(List<Inline> runs) implements Inline { }
+
+    record Strong(List<Inline> runs) implements Inline { }
+
+    /** A link to an address outside the book, printed as its words. */
+    record Link(String address, List<Inline> runs) implements Inline { }
+
+    /** A reference to another entry by its id; printed as its number. */
+    record CrossReference(String kind, String id, exergue.finding.Place place) implements Inline { }
+
+    record LineBreak() implements Inline { }
+
+    /** The words alone, without marks. */
+    static String plain(List<Inline> runs) {
+        StringBuilder words = new StringBuilder();
+        for (Inline run : runs) {
+            if (run instanceof Words w) {
+                words.append(w.text());
+            } else if (run instanceof Emphasis e) {
+                words.append(plain(e.runs()));
+            } else if (run instanceof Strong s) {
+                words.append(plain(s.runs()));
+            } else if (run instanceof Link l) {
+                words.append(plain(l.runs()));
+            } else if (run instanceof LineBreak) {
+                words.append(' ');
+            }
+        }
+        return words.toString();
+    }
+}

@@ -1,0 +1,28 @@
+package exergue.model;
+
+import exergue.finding.Place;
+import java.util.List;
+
+/** A block of prose, from a Markdown chapter or a note. Raw HTML does not exist here. */
+public sealed interface Prose {
+
+    Place place();
+
+    record Paragraph(List<Inline> runs, Place place) implements Prose { }
+
+    /** @param level 1 for the chapter's own title */
+    record Heading(int level, List<Inline> runs, Place place) implements Prose { }
+
+    record Quotation(List<Prose> blocks, Place place) implements Prose { }
+
+    record Items(boolean numbered, int start, List<List<Prose>> items, Place place) implements Prose { }
+
+    /** @param align one of "left", "center", "right" a column */
+    record Table(List<String> align, List<List<Inline>> head, List<List<List<Inline>>> rows, Place place)
+            implements Prose { }
+
+    /** @param path inside the tree; @param alternative what a reader who cannot see it is told */
+    record Picture(String path, String alternative, List<Inline> caption, Place place) implements Prose { }
+
+    record Rule(Place place) implements Prose { }
+}

@@ -1,0 +1,30 @@
+package exergue.model;
+
+import exergue.finding.Place;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A type, described once; coins point to it.
+ *
+ * @param order         place among the types of its ruler; types without one follow, by id
+ * @param issue         small heading above this type and those after it with the same issue
+ * @param date          as printed
+ * @param standard      weight standard
+ * @param uniface       one side blank: there is no axis
+ * @param diameterMeans what was measured on a polygonal or irregular flan: "across the flats"
+ * @param limits        what weights and diameters the author expects; empty where not declared
+ */
+public record Type(Written<String> id, Written<String> mint, Optional<Written<String>> ruler,
+                   Optional<Written<Integer>> order, Optional<Written<String>> issue,
+                   Written<String> denomination, Written<String> metal, Optional<Written<String>> date,
+                   Optional<Written<String>> standard, Written<Shape> shape, Written<Making> making,
+                   Written<Boolean> uniface, Optional<Written<String>> diameterMeans,
+                   Side obverse, Side reverse, List<Reference> references, Optional<Limits> limits,
+                   List<Prose> note, Place place) {
+
+    public Type {
+        references = List.copyOf(references);
+        note = List.copyOf(note);
+    }
+}

@@ -1,0 +1,2 @@
+/** The live proof. Nothing is here yet. */
+package exergue.proof;

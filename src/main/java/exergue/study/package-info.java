@@ -1,0 +1,2 @@
+/** Statistics over the catalogue. The only stage besides photo where doubles are allowed. */
+package exergue.study;
