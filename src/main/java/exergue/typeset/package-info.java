@@ -1,0 +1,2 @@
+/** Typesetting: the book as data becomes pages. */
+package exergue.typeset;
