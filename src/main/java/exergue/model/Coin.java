@@ -30,6 +30,11 @@ public record Coin(Written<String> id, Written<String> type, Optional<Written<In
         note = List.copyOf(note);
     }
 
+    /** Damage takes a weight out of statistics; the author's own word, with its reason, goes before that rule. */
+    public boolean weightInStatistics() {
+        return weightCounts.map(word -> word.counts().value()).orElse(damage.isEmpty());
+    }
+
     public record WeightCounts(Written<Boolean> counts, Written<String> why) { }
 
     public record Dies(Optional<Written<String>> obverse, Optional<Written<String>> reverse) { }

@@ -27,4 +27,9 @@ public record Type(Written<String> id, Written<String> mint, Optional<Written<St
         references = List.copyOf(references);
         note = List.copyOf(note);
     }
+
+    /** False where an axis means nothing: one side is blank, or several punches made the coin (common practice, no source). */
+    public boolean hasAxis() {
+        return !uniface.value() && making.value() != Making.PUNCHED;
+    }
 }
