@@ -1,0 +1,99 @@
+package exergue.edition;
+
+import exergue.finding.Findings;
+import exergue.model.BookPlan;
+import exergue.model.Catalogue;
+import exergue.model.Chapter;
+import exergue.model.Inline;
+import exergue.model.Type;
+import exergue.model.Written;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Makes the book out of the catalogue: every part of the author's plan, in order, with everything that is printed in it. */
+public final class Editor {
+
+    /** @param findings what the editor alone can see: author's figures that the counts do not bear out */
+    public record Edited(Book book, Findings findings) { }
+
+    private final Catalogue catalogue;
+    private final BookWords words;
+    private final BookOrder order;
+    private final CrossReferences references;
+    private final EntriesMaker entries;
+    private final MethodsChapter methods;
+    private final Set<String> anchors = new HashSet<>();
+
+    private Editor(Catalogue catalogue, BookWords words) {
+        this.catalogue = catalogue;
+        this.words = words;
+        this.order = BookOrder.of(catalogue);
+        Numbering numbers = Numbering.of(order);
+        this.references = CrossReferences.of(catalogue, order, numbers);
+        MeasurementLine figures = MeasurementLine.of(catalogue, types(catalogue));
+        SpecimenMaker specimens = new SpecimenMaker(catalogue, numbers, figures, references, words);
+        this.entries = new EntriesMaker(catalogue,
+                new EntryMaker(catalogue, numbers, specimens, references, words), references);
+        this.methods = MethodsChapter.of(catalogue, order, numbers);
+    }
+
+    /** The book of a catalogue that has no errors; what leads nowhere in one that has is left out or shows its id. */
+    public static Edited edit(Catalogue catalogue) {
+        Editor editor = new Editor(catalogue, BookWords.ENGLISH);
+        return new Edited(editor.book(), editor.methods.findings());
+    }
+
+    private Book book() {
+        BookPlan plan = catalogue.plan();
+        return new Book(catalogue.title().language().value(), catalogue.title(),
+                parts(plan.front()), parts(plan.body()), parts(plan.back()));
+    }
+
+    private List<Part> parts(List<Written<String>> names) {
+        List<Part> parts = new ArrayList<>();
+        names.forEach(name -> part(name).ifPresent(parts::add));
+        return List.copyOf(parts);
+    }
+
+    private Optional<Part> part(Written<String> name) {
+        String id = unique(Anchors.part(name.value()));
+        return switch (name.value()) {
+            case "title" -> Optional.of(new Part.TitlePage(id));
+            case "imprint" -> Optional.of(new Part.Imprint(id));
+            case "contents" -> Optional.of(new Part.Contents(id, heading(words.contents())));
+            case "methods" -> Optional.of(new Part.Text(id, heading(words.methods()),
+                    references.in(methods.blocks(name.place()))));
+            case "catalogue" -> Optional.of(new Part.Entries(id, heading(words.catalogue()), entries.of(order)));
+            case "works" -> Optional.of(new Part.WorksCited(id, heading(words.works()), WorkLines.of(catalogue)));
+            default -> Optional.ofNullable(catalogue.chapters().get(name.value())).map(chapter -> text(id, chapter));
+        };
+    }
+
+    private Part text(String id, Chapter chapter) {
+        return new Part.Text(id, references.inRuns(chapter.title()), references.in(chapter.blocks()));
+    }
+
+    private String unique(String anchor) {
+        String free = anchor;
+        for (int nth = 2; !anchors.add(free); nth++) {
+            free = anchor + "-" + nth;
+        }
+        return free;
+    }
+
+    private static List<Inline> heading(String words) {
+        return List.of(new Inline.Words(words));
+    }
+
+    /** Types by id, for looking up only. */
+    static Map<String, Type> types(Catalogue catalogue) {
+        Map<String, Type> types = new HashMap<>();
+        catalogue.types().forEach(type -> types.put(type.id().value(), type));
+        return types;
+    }
+}

@@ -1,0 +1,67 @@
+package exergue.edition;
+
+import exergue.model.Inline;
+import exergue.model.Prose;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+
+/** Copies prose, putting each run of the innermost kind (words, cross-references, line breaks) through one change. */
+final class ProseMapper {
+
+    private final Function<Inline, Inline> change;
+
+    ProseMapper(Function<Inline, Inline> change) {
+        this.change = change;
+    }
+
+    List<Prose> blocks(List<Prose> blocks) {
+        return blocks.stream().map(this::block).toList();
+    }
+
+    List<Inline> runs(List<Inline> runs) {
+        return runs.stream().map(this::run).toList();
+    }
+
+    private Inline run(Inline run) {
+        if (run instanceof Inline.Emphasis emphasis) {
+            return new Inline.Emphasis(runs(emphasis.runs()));
+        }
+        if (run instanceof Inline.Strong strong) {
+            return new Inline.Strong(runs(strong.runs()));
+        }
+        if (run instanceof Inline.Link link) {
+            return new Inline.Link(link.address(), runs(link.runs()));
+        }
+        return change.apply(run);
+    }
+
+    private Prose block(Prose block) {
+        if (block instanceof Prose.Paragraph paragraph) {
+            return new Prose.Paragraph(runs(paragraph.runs()), paragraph.place());
+        }
+        if (block instanceof Prose.Heading heading) {
+            return new Prose.Heading(heading.level(), runs(heading.runs()), heading.place());
+        }
+        if (block instanceof Prose.Quotation quotation) {
+            return new Prose.Quotation(blocks(quotation.blocks()), quotation.place());
+        }
+        if (block instanceof Prose.Items items) {
+            List<List<Prose>> mapped = new ArrayList<>();
+            items.items().forEach(item -> mapped.add(blocks(item)));
+            return new Prose.Items(items.numbered(), items.start(), mapped, items.place());
+        }
+        if (block instanceof Prose.Table table) {
+            return new Prose.Table(table.align(), cells(table.head()),
+                    table.rows().stream().map(this::cells).toList(), table.place());
+        }
+        if (block instanceof Prose.Picture picture) {
+            return new Prose.Picture(picture.path(), picture.alternative(), runs(picture.caption()), picture.place());
+        }
+        return block;
+    }
+
+    private List<List<Inline>> cells(List<List<Inline>> cells) {
+        return cells.stream().map(this::runs).toList();
+    }
+}
