@@ -4,7 +4,9 @@ import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
@@ -39,6 +41,15 @@ public final class Delivery implements AutoCloseable {
         try (OutputStream out = write(name)) {
             out.write(bytes);
         }
+    }
+
+    /** As {@link #write(String, byte[])}, but never over anything: refuses if there is something of this name. */
+    public void writeNew(String name, byte[] bytes) throws IOException {
+        Path target = folder.resolve(name);
+        if (Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
+            throw new FileAlreadyExistsException(target.toString());
+        }
+        write(name, bytes);
     }
 
     /** Moves every file over its target; returns the targets in the order written. */

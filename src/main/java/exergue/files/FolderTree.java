@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
@@ -17,10 +18,17 @@ public final class FolderTree implements Tree {
     private final Path root;
     private final Path realRoot;
 
-    /** @throws IOException if the folder is not there or cannot be read */
+    /**
+     * @throws NoSuchFileException   if the folder is not there
+     * @throws NotDirectoryException if it is a file
+     * @throws IOException           if it cannot be read
+     */
     public FolderTree(Path root) throws IOException {
+        if (!Files.exists(root)) {
+            throw new NoSuchFileException(root.toString());
+        }
         if (!Files.isDirectory(root)) {
-            throw new NoSuchFileException(root.toString(), null, "not a folder");
+            throw new NotDirectoryException(root.toString());
         }
         this.root = root;
         this.realRoot = root.toRealPath();

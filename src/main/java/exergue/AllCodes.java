@@ -1,0 +1,20 @@
+package exergue;
+
+import exergue.check.Checker;
+import exergue.finding.Code;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Every kind of finding that any stage can raise. */
+public final class AllCodes {
+
+    private AllCodes() { }
+
+    /** In alphabetical order of their ids. */
+    public static List<Code> all() {
+        List<Code> all = new ArrayList<>(Checker.codes());
+        all.sort(Comparator.comparing(Code::id));
+        return List.copyOf(all);
+    }
+}

@@ -1,0 +1,21 @@
+package exergue;
+
+/** The steps of the pipeline, in order. */
+public enum Stage {
+    READ("reading the source"),
+    CHECK("checking the entries"),
+    ARRANGE("arranging the book"),
+    TYPESET("setting the pages"),
+    DATA("writing the data");
+
+    private final String words;
+
+    Stage(String words) {
+        this.words = words;
+    }
+
+    /** What is being done, as a person is told: "setting the pages". */
+    public String words() {
+        return words;
+    }
+}

@@ -1,0 +1,44 @@
+package exergue.cli;
+
+import exergue.finding.Code;
+import exergue.finding.Severity;
+import java.util.List;
+
+/** The page of one kind of finding, and the list of all of them, in Markdown. The docs hold the same text. */
+final class CodePage {
+
+    private static final String FENCE = "```";
+
+    private CodePage() { }
+
+    static String of(Code code) {
+        return "# " + code.id() + "\n\n"
+                + "**" + code.title() + ".** " + effect(code.severity()) + "\n\n"
+                + code.why() + "\n\n"
+                + "Instead of\n\n" + sample(code.faulty()) + "\nwrite\n\n" + sample(code.mended());
+    }
+
+    /** The index: one row for each code, in alphabetical order. */
+    static String index(List<Code> codes) {
+        StringBuilder page = new StringBuilder("# What Exergue finds\n\nEvery finding has a code. "
+                + "`exergue explain CODE` shows the same page on the screen.\n\n| code | | what |\n| --- | --- | --- |\n");
+        for (Code code : codes) {
+            page.append("| [").append(code.id()).append("](").append(code.id()).append(".md) | ")
+                    .append(code.severity().word()).append(" | ")
+                    .append(code.title().replace("|", "\\|")).append(" |\n");
+        }
+        return page.toString();
+    }
+
+    private static String effect(Severity severity) {
+        return switch (severity) {
+            case ERROR -> "This is an error: no book is made until it is mended.";
+            case WARNING -> "This is a warning: the book is made all the same.";
+            case NOTE -> "This is a note: nothing need be done.";
+        };
+    }
+
+    private static String sample(String text) {
+        return FENCE + "\n" + text.stripTrailing() + "\n" + FENCE + "\n";
+    }
+}

@@ -1,0 +1,103 @@
+package exergue.cli;
+
+import exergue.cli.report.Ink;
+import exergue.finding.NearMiss;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** One run of the command line, from the words typed to the exit code. Whatever happens, the reader gets a sentence. */
+final class CommandRun {
+
+    private static final int HELP_WIDTH = 100;
+
+    private final Terminal terminal;
+    private final Overview overview = new Overview();
+
+    CommandRun(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    /** Never throws; returns one of the codes of {@link ExitCode}. */
+    int run(String... arguments) {
+        try {
+            return commandLine().execute(arguments);
+        } catch (OutOfMemoryError e) {
+            return say(ExitCode.BROKEN, outOfMemory(Runtime.getRuntime().maxMemory()));
+        } catch (StackOverflowError | LinkageError | AssertionError e) {
+            return ownFault(e);
+        } finally {
+            terminal.flush();
+        }
+    }
+
+    private CommandLine commandLine() {
+        CommandLine line = new CommandLine(overview);
+        for (Object command : List.of(new TypesetCommand(terminal), new CheckCommand(terminal),
+                new ReadingCommand(terminal), new StartCommand(terminal), new ExplainCommand(terminal))) {
+            line.addSubcommand(command);
+        }
+        return line.setOut(terminal.out()).setErr(terminal.err())
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setColorScheme(CommandLine.Help.defaultColorScheme(terminal.ink() == Ink.PLAIN ? Ansi.OFF : Ansi.ON))
+                .setUsageHelpWidth(HELP_WIDTH)
+                .setParameterExceptionHandler((problem, words) -> misunderstood(problem))
+                .setExecutionExceptionHandler((failure, at, result) -> failed(failure));
+    }
+
+    private int misunderstood(ParameterException problem) {
+        String command = problem.getCommandLine().getCommandSpec().qualifiedName();
+        return say(ExitCode.USAGE, problem.getMessage() + nearMiss(problem)
+                + "\n“" + command + " --help” says what can be typed here.");
+    }
+
+    private static String nearMiss(ParameterException problem) {
+        if (!(problem instanceof UnmatchedArgumentException unmatched) || unmatched.getUnmatched().isEmpty()) {
+            return "";
+        }
+        CommandLine line = problem.getCommandLine();
+        Set<String> known = line.getCommandSpec().optionsMap().keySet().stream().collect(Collectors.toSet());
+        known.addAll(line.getSubcommands().keySet());
+        return NearMiss.of(unmatched.getUnmatched().get(0), known)
+                .map(near -> ". Did you mean “" + near + "”?").orElse("");
+    }
+
+    private int failed(Exception failure) {
+        if (failure instanceof UsageException) {
+            return say(ExitCode.USAGE, failure.getMessage());
+        }
+        if (failure instanceof IOException trouble) {
+            return say(ExitCode.BROKEN, DiskTrouble.explain(trouble));
+        }
+        if (failure instanceof UncheckedIOException trouble) {
+            return say(ExitCode.BROKEN, DiskTrouble.explain(trouble.getCause()));
+        }
+        return ownFault(failure);
+    }
+
+    private int ownFault(Throwable fault) {
+        if (overview.wantsTrace()) {
+            fault.printStackTrace(terminal.err());
+        }
+        return say(ExitCode.BROKEN, "This is a fault in Exergue, not in your source (" + fault.getClass().getSimpleName()
+                + "). Nothing was written, and the last book is as it was."
+                + (overview.wantsTrace() ? "\nPlease send the lines above to its makers."
+                        : "\nPlease run the command again with --trace and send what it prints to its makers."));
+    }
+
+    static String outOfMemory(long bytes) {
+        return "Java’s memory (" + (bytes >> 20) + " MB) is not enough for this book. Nothing was written. Give it more, "
+                + "for example: java -Xmx2g -jar exergue.jar typeset …";
+    }
+
+    private int say(int code, String message) {
+        terminal.err().println("exergue: " + message);
+        return code;
+    }
+}

@@ -1,0 +1,44 @@
+package exergue.cli;
+
+import exergue.AllCodes;
+import exergue.finding.Code;
+import exergue.finding.NearMiss;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+
+/** Shows the page of a finding. */
+@Command(name = "explain", description = "Explains a finding: why it matters, an example, and the example mended.")
+final class ExplainCommand implements Callable<Integer> {
+
+    private final Terminal terminal;
+
+    @Parameters(paramLabel = "CODE", arity = "0..1",
+            description = "The word in square brackets after a finding. Without it, all of them are listed.")
+    private String id;
+
+    ExplainCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        if (id == null) {
+            AllCodes.all().forEach(code -> terminal.out().println(
+                    code.id() + " (" + code.severity().word() + "): " + code.title()));
+        } else {
+            terminal.out().print(CodePage.of(find()));
+        }
+        return ExitCode.CLEAN;
+    }
+
+    private Code find() {
+        List<Code> all = AllCodes.all();
+        return all.stream().filter(code -> code.id().equals(id)).findFirst()
+                .orElseThrow(() -> new UsageException("No finding is called “" + id + "”."
+                        + NearMiss.of(id, all.stream().map(Code::id).toList())
+                                .map(near -> " Did you mean “" + near + "”?")
+                                .orElse(" “exergue explain” lists them all.")));
+    }
+}

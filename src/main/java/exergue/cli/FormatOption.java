@@ -1,0 +1,23 @@
+package exergue.cli;
+
+import exergue.cli.report.Format;
+import exergue.cli.report.Report;
+import picocli.CommandLine.Option;
+
+/** How findings are given out, for every command that has some. */
+final class FormatOption {
+
+    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "full",
+            description = "How findings are given out: full (with the source line), concise (one line each), "
+                    + "json or sarif (for machines). Default: full.")
+    private Format format;
+
+    /**
+     * Findings to the output, then the last line: after them where a person reads, on the error stream where a
+     * program does.
+     */
+    void print(Report report, String lastLine, Terminal terminal) {
+        terminal.out().print(format.render(report, terminal.ink()));
+        (format.forMachines() ? terminal.err() : terminal.out()).println(lastLine);
+    }
+}

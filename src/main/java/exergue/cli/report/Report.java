@@ -1,0 +1,23 @@
+package exergue.cli.report;
+
+import exergue.files.Tree;
+import exergue.finding.Findings;
+
+/**
+ * What a renderer is given.
+ *
+ * @param findings of the whole run
+ * @param tree     the source, for the lines the findings are about
+ * @param source   the source folder as the reader typed it, so that printed places can be opened from where they are
+ */
+public record Report(Findings findings, Tree tree, String source) {
+
+    /** A path inside the tree as seen from where the command was started. */
+    String seen(String file) {
+        String folder = source.replace('\\', '/');
+        if (folder.equals(".") || folder.isEmpty()) {
+            return file;
+        }
+        return folder.endsWith("/") ? folder + file : folder + "/" + file;
+    }
+}

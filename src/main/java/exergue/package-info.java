@@ -1,0 +1,2 @@
+/** The pipeline on one screen. */
+package exergue;

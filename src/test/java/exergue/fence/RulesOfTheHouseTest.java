@@ -1,0 +1,185 @@
+package exergue.fence;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import com.tngtech.archunit.core.domain.AccessTarget;
+import com.tngtech.archunit.core.domain.JavaAccess;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaCodeUnit;
+import com.tngtech.archunit.core.domain.JavaField;
+import com.tngtech.archunit.core.domain.JavaModifier;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** What the bytecode can prove of the rules: who touches disk, clock and streams, and what records are made of. */
+class RulesOfTheHouseTest {
+
+    private static final Set<String> VALUES = Set.of("finding", "measure", "model");
+    private static final Set<String> EXACT = Set.of("measure", "model", "edition");
+    private static final Set<String> FLOATING = Set.of("double", "float", "java.lang.Double", "java.lang.Float");
+
+    @Test
+    void onlyFilesTouchesTheDisk() {
+        assertEquals(List.of(), users(c -> !in(c, "files"), name -> name.matches("java\\.io\\.(File|FileInputStream"
+                + "|FileOutputStream|FileReader|FileWriter|RandomAccessFile)|java\\.nio\\.file\\.Files"
+                + "|java\\.nio\\.channels\\.FileChannel"), RulesOfTheHouseTest::isStandardStream));
+    }
+
+    /** The command line opens the process's own two streams by their descriptors; that is no file. */
+    private static boolean isStandardStream(JavaClass user) {
+        return user.getName().equals("exergue.cli.Terminal");
+    }
+
+    @Test
+    void noClockBelowTheCommandLine() {
+        assertEquals(List.of(), calls(RulesOfTheHouseTest::belowCli, call -> call.getName().equals("now")
+                && owner(call).startsWith("java.time.")
+                || owner(call).equals("java.lang.System") && Set.of("currentTimeMillis", "nanoTime").contains(call.getName())
+                || owner(call).equals("java.time.Clock")
+                || owner(call).equals("java.util.Date") && call.getName().equals("<init>") && parameters(call).isEmpty()
+                || owner(call).equals("java.util.Calendar") && call.getName().equals("getInstance")));
+    }
+
+    @Test
+    void noChanceBelowTheCommandLine() {
+        assertEquals(List.of(), calls(RulesOfTheHouseTest::belowCli,
+                call -> owner(call).matches("java\\.util\\.(Random|SplittableRandom)|java\\.security\\.SecureRandom"
+                        + "|java\\.util\\.concurrent\\.ThreadLocalRandom")
+                        || call.getFullName().startsWith("java.lang.Math.random")
+                        || call.getFullName().startsWith("java.util.UUID.randomUUID")
+                        || call.getFullName().startsWith("java.util.Collections.shuffle")));
+    }
+
+    @Test
+    void noDefaultLocaleAnywhere() {
+        assertEquals(List.of(), calls(c -> true, call -> {
+            String name = call.getName();
+            List<String> parameters = parameters(call);
+            boolean string = owner(call).equals("java.lang.String");
+            return owner(call).equals("java.util.Locale") && name.equals("getDefault")
+                    || string && Set.of("toLowerCase", "toUpperCase").contains(name) && parameters.isEmpty()
+                    || (string || owner(call).equals("java.io.PrintWriter")) && Set.of("format", "printf").contains(name)
+                            && !parameters.contains("java.util.Locale")
+                    || string && name.equals("formatted")
+                    || owner(call).equals("java.text.Collator") && parameters.isEmpty() && name.equals("getInstance");
+        }));
+    }
+
+    @Test
+    void noDefaultCharsetAnywhere() {
+        assertEquals(List.of(), calls(c -> true, call -> {
+            List<String> parameters = parameters(call);
+            boolean made = call.getName().equals("<init>");
+            return call.getFullName().startsWith("java.nio.charset.Charset.defaultCharset")
+                    || owner(call).equals("java.lang.String") && call.getName().equals("getBytes") && parameters.isEmpty()
+                    || made && owner(call).equals("java.lang.String") && Set.of(List.of("[B"), List.of("[B", "int", "int"))
+                            .contains(parameters)
+                    || made && owner(call).matches("java\\.io\\.(InputStreamReader|OutputStreamWriter)")
+                            && parameters.size() == 1
+                    || owner(call).equals("java.io.ByteArrayOutputStream") && call.getName().equals("toString")
+                            && parameters.isEmpty();
+        }));
+    }
+
+    @Test
+    void nothingBelowTheCommandLinePrintsOrLogs() {
+        assertEquals(List.of(), fieldUsers(RulesOfTheHouseTest::belowCli, "java.lang.System", Set.of("out", "err")));
+        assertEquals(List.of(), calls(RulesOfTheHouseTest::belowCli,
+                call -> call.getName().equals("printStackTrace") && parameters(call).isEmpty()
+                        || owner(call).equals("java.lang.System") && call.getName().equals("getLogger")));
+    }
+
+    @Test
+    void theProcessIsLeftInOnePlace() {
+        Predicate<JavaAccess<?>> leaves = call -> owner(call).equals("java.lang.System") && call.getName().equals("exit")
+                || owner(call).equals("java.lang.Runtime") && Set.of("exit", "halt").contains(call.getName());
+        assertEquals(1, calls(c -> c.getName().equals("exergue.cli.Main"), leaves).size());
+        assertEquals(List.of(), calls(c -> !c.getName().equals("exergue.cli.Main"), leaves));
+    }
+
+    @Test
+    void valuesAreImmutable() {
+        assertEquals(List.of(), own().filter(c -> VALUES.contains(House.room(c.getPackageName())))
+                .filter(c -> !c.getName().endsWith("package-info") && !isGenerated(c))
+                .filter(c -> !(c.isRecord() || c.isEnum() || c.isInterface() && isSealed(c) || isFinalWithFinalFields(c)))
+                .map(JavaClass::getName).sorted().toList());
+    }
+
+    @Test
+    void readingsAreNeverFloating() {
+        assertEquals(List.of(), own().filter(c -> EXACT.contains(House.room(c.getPackageName())))
+                .flatMap(c -> Stream.concat(c.getFields().stream().filter(f -> floating(f.getRawType()))
+                        .map(JavaField::getFullName), c.getCodeUnits().stream().filter(RulesOfTheHouseTest::floats)
+                        .map(JavaCodeUnit::getFullName))).sorted().toList());
+        assertEquals(List.of(), calls(c -> EXACT.contains(House.room(c.getPackageName())),
+                call -> call.getName().matches("doubleValue|floatValue|parseDouble|parseFloat")));
+    }
+
+    @Test
+    void namesSayWhatAThingIs() {
+        assertEquals(List.of(), own().map(JavaClass::getSimpleName)
+                .filter(name -> name.matches(".*(Util|Utils|Helper|Helpers|Manager)")).sorted().toList());
+    }
+
+    private static Stream<JavaClass> own() {
+        return House.classes().stream();
+    }
+
+    private static boolean belowCli(JavaClass c) {
+        return !in(c, "cli");
+    }
+
+    private static boolean in(JavaClass c, String room) {
+        return House.room(c.getPackageName()).equals(room);
+    }
+
+    private static boolean isSealed(JavaClass c) {
+        return c.reflect().isSealed() || c.reflect().isAnnotation();
+    }
+
+    /** The table a {@code switch} over an enum is compiled to. */
+    private static boolean isGenerated(JavaClass c) {
+        return c.getModifiers().contains(JavaModifier.SYNTHETIC);
+    }
+
+    private static boolean isFinalWithFinalFields(JavaClass c) {
+        return c.getModifiers().contains(JavaModifier.FINAL)
+                && c.getFields().stream().allMatch(f -> f.getModifiers().contains(JavaModifier.FINAL));
+    }
+
+    private static boolean floats(JavaCodeUnit unit) {
+        return floating(unit.getRawReturnType()) || unit.getRawParameterTypes().stream().anyMatch(RulesOfTheHouseTest::floating);
+    }
+
+    private static boolean floating(JavaClass type) {
+        return FLOATING.contains(type.getBaseComponentType().getName());
+    }
+
+    private static String owner(JavaAccess<?> access) {
+        return access.getTargetOwner().getName();
+    }
+
+    private static List<String> parameters(JavaAccess<?> access) {
+        return access.getTarget() instanceof AccessTarget.CodeUnitAccessTarget target
+                ? target.getRawParameterTypes().stream().map(JavaClass::getName).toList() : List.of();
+    }
+
+    private static List<String> calls(Predicate<JavaClass> from, Predicate<JavaAccess<?>> forbidden) {
+        return own().filter(from).flatMap(c -> c.getAccessesFromSelf().stream()).filter(forbidden)
+                .map(JavaAccess::getDescription).distinct().sorted().toList();
+    }
+
+    private static List<String> fieldUsers(Predicate<JavaClass> from, String owner, Set<String> fields) {
+        return calls(from, access -> owner(access).equals(owner) && fields.contains(access.getName())
+                && access.getTarget() instanceof AccessTarget.FieldAccessTarget);
+    }
+
+    private static List<String> users(Predicate<JavaClass> from, Predicate<String> name, Predicate<JavaClass> allowed) {
+        return own().filter(from).filter(c -> !allowed.test(c)).flatMap(c -> c.getDirectDependenciesFromSelf().stream())
+                .filter(d -> name.test(d.getTargetClass().getBaseComponentType().getName()))
+                .map(Object::toString).distinct().sorted().toList();
+    }
+}
