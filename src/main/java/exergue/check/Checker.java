@@ -1,7 +1,34 @@
 package exergue.check;
 
+import exergue.check.rules.AxisMissingWhereNoneIs;
+import exergue.check.rules.AxisOfPunchedCoin;
+import exergue.check.rules.AxisOfUnifaceCoin;
 import exergue.check.rules.BrokenCrossReference;
+import exergue.check.rules.CatalogueNumberUsedTwice;
+import exergue.check.rules.CoinWithoutMeasurement;
+import exergue.check.rules.CollectionNeverUsed;
+import exergue.check.rules.CollectionNumberUsedTwice;
+import exergue.check.rules.ConventionNeverUsed;
+import exergue.check.rules.ConventionWithoutDirection;
+import exergue.check.rules.ConventionWithoutHand;
+import exergue.check.rules.ConventionWithoutInstrument;
+import exergue.check.rules.DamageListedTwice;
+import exergue.check.rules.DiameterMeaningNotSaid;
+import exergue.check.rules.ExactFindSpotPrinted;
+import exergue.check.rules.FigureThatApplies;
+import exergue.check.rules.FindNumberUsedTwice;
+import exergue.check.rules.FindSpotNeverUsed;
+import exergue.check.rules.HandsDisagree;
 import exergue.check.rules.IdUsedTwice;
+import exergue.check.rules.LimitsReversed;
+import exergue.check.rules.MintNeverUsed;
+import exergue.check.rules.OvalDirectionNotSaid;
+import exergue.check.rules.ReadingFinerThanInstrument;
+import exergue.check.rules.ReadingNotGiven;
+import exergue.check.rules.RulerNeverUsed;
+import exergue.check.rules.SidesNotDescribed;
+import exergue.check.rules.TwoDiametersWanted;
+import exergue.check.rules.TypeWithoutCoins;
 import exergue.check.rules.UndeclaredConvention;
 import exergue.check.rules.UnknownCollection;
 import exergue.check.rules.UnknownFindSpot;
@@ -10,6 +37,9 @@ import exergue.check.rules.UnknownMint;
 import exergue.check.rules.UnknownRuler;
 import exergue.check.rules.UnknownType;
 import exergue.check.rules.UnknownWork;
+import exergue.check.rules.WeightCountsWithoutNeed;
+import exergue.check.rules.WeightCountsWithoutReason;
+import exergue.check.rules.WorkNeverCited;
 import exergue.finding.Code;
 import exergue.finding.Finding;
 import exergue.finding.Findings;
@@ -23,7 +53,18 @@ public final class Checker {
     private static final List<Rule> RULES = List.of(
             new IdUsedTwice(), new UnknownType(), new UnknownMint(), new UnknownRuler(), new UnknownMetal(),
             new UnknownWork(), new UndeclaredConvention(), new UnknownCollection(), new UnknownFindSpot(),
-            new BrokenCrossReference());
+            new BrokenCrossReference(),
+            new CatalogueNumberUsedTwice(), new CollectionNumberUsedTwice(), new FindNumberUsedTwice(),
+            new CoinWithoutMeasurement(), new ReadingNotGiven(), new FigureThatApplies(), new AxisOfUnifaceCoin(),
+            new AxisOfPunchedCoin(), new AxisMissingWhereNoneIs(), new TwoDiametersWanted(),
+            new OvalDirectionNotSaid(), new DiameterMeaningNotSaid(),
+            new HandsDisagree(), new ReadingFinerThanInstrument(), new DamageListedTwice(),
+            new WeightCountsWithoutNeed(), new WeightCountsWithoutReason(),
+            new ConventionWithoutHand(), new ConventionWithoutInstrument(), new ConventionWithoutDirection(),
+            new ConventionNeverUsed(),
+            new SidesNotDescribed(), new LimitsReversed(), new TypeWithoutCoins(), new MintNeverUsed(),
+            new RulerNeverUsed(),
+            new WorkNeverCited(), new CollectionNeverUsed(), new FindSpotNeverUsed(), new ExactFindSpotPrinted());
 
     private Checker() { }
 

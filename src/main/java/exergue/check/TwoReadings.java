@@ -1,0 +1,117 @@
+package exergue.check;
+
+import exergue.measure.Convention;
+import exergue.measure.Kind;
+import exergue.measure.Meant;
+import exergue.measure.Quantity;
+import exergue.measure.Reading;
+import exergue.model.Written;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Optional;
+
+/**
+ * Two hands' figures for one coin.
+ *
+ * @param first  the one that stands first in the entry
+ * @param second the other
+ */
+public record TwoReadings(Kind kind, One first, One second) {
+
+    /** Two balances, a coin cleaned or not: weights of sound coins repeat to this. Common practice, no source. */
+    private static final BigDecimal WEIGHT_GRAMS = new BigDecimal("0.02");
+    /** The same for heavy coins, as a share of the weight. */
+    private static final BigDecimal WEIGHT_SHARE = new BigDecimal("0.01");
+    /** Diameters in one and the same direction. Common practice, no source. */
+    private static final BigDecimal DIAMETER_SAME = new BigDecimal("0.5");
+    /** Diameters in different directions, or in directions nobody names. Common practice, no source. */
+    private static final BigDecimal DIAMETER_OTHER = BigDecimal.ONE;
+    /** An axis is judged by eye to the hour; this already holds the rounding. Common practice, no source. */
+    private static final BigDecimal AXIS_HOURS = BigDecimal.ONE;
+    /** How near the axis that was meant must lie, so that a reading in degrees is recognised too. */
+    private static final BigDecimal HALF = new BigDecimal("0.5");
+    private static final BigDecimal TWELVE = BigDecimal.valueOf(12);
+
+    /** One hand's figure. */
+    public record One(Hand hand, Written<Reading> written, Reading.Read read) {
+
+        /** The figure as it stands in the entry, and in the normal unit where that is another. */
+        public String said() {
+            Quantity figure = read.first();
+            return "“" + read.recorded() + "”" + (read.converted() && read.form() == Reading.Form.SINGLE
+                    ? " (" + plain(figure.value()) + " " + figure.unit().symbol() + ")" : "");
+        }
+    }
+
+    /** How far the figures are apart, in the normal unit; 0 where two spans overlap. */
+    public BigDecimal apart() {
+        if (kind == Kind.AXIS) {
+            return onTheClock(first.read().first().value(), second.read().first().value());
+        }
+        BigDecimal above = least(second.read()).subtract(greatest(first.read()));
+        BigDecimal below = least(first.read()).subtract(greatest(second.read()));
+        return above.max(below).max(BigDecimal.ZERO);
+    }
+
+    /** How far apart two such figures may be: half a step of each for its rounding, and the usual spread. */
+    public BigDecimal allowed() {
+        return switch (kind) {
+            case AXIS -> AXIS_HOURS;
+            case WEIGHT -> rounding().add(WEIGHT_GRAMS.max(greatest(first.read()).max(greatest(second.read()))
+                    .multiply(WEIGHT_SHARE)));
+            case DIAMETER, THICKNESS -> rounding().add(sameDirection() ? DIAMETER_SAME : DIAMETER_OTHER);
+        };
+    }
+
+    public boolean disagree() {
+        return apart().compareTo(allowed()) > 0;
+    }
+
+    /** True where both hands say in which direction they measured, and it is the same. */
+    public boolean sameDirection() {
+        Convention.Direction direction = first.hand().measurement().convention().sizing().direction();
+        return direction != Convention.Direction.NOT_SAID
+                && direction == second.hand().measurement().convention().sizing().direction();
+    }
+
+    /** The slip by which the figure of {@code slipped} can stand for that of {@code other}, if there is one. */
+    public Optional<Meant> slip(One slipped, One other) {
+        BigDecimal near = kind == Kind.AXIS ? HALF : allowed();
+        BigDecimal target = other.read().first().value();
+        return Meant.by(slipped.read()).stream()
+                .filter(meant -> distance(meant.normal(), target).compareTo(near) <= 0)
+                .findFirst();
+    }
+
+    private BigDecimal distance(BigDecimal a, BigDecimal b) {
+        return kind == Kind.AXIS ? onTheClock(a, b) : a.subtract(b).abs();
+    }
+
+    private BigDecimal rounding() {
+        return first.read().first().resolution().add(second.read().first().resolution()).multiply(HALF);
+    }
+
+    private static BigDecimal onTheClock(BigDecimal a, BigDecimal b) {
+        BigDecimal one = a.subtract(b).abs().remainder(TWELVE);
+        return one.min(TWELVE.subtract(one));
+    }
+
+    private static BigDecimal least(Reading.Read read) {
+        return read.normal().stream().map(Quantity::value).min(BigDecimal::compareTo).orElseThrow();
+    }
+
+    private static BigDecimal greatest(Reading.Read read) {
+        return read.normal().stream().map(Quantity::value).max(BigDecimal::compareTo).orElseThrow();
+    }
+
+    /** At most two decimals, without empty ones. */
+    static String plain(BigDecimal value) {
+        BigDecimal rounded = value.setScale(2, RoundingMode.HALF_EVEN).stripTrailingZeros();
+        return rounded.setScale(Math.max(0, rounded.scale()), RoundingMode.UNNECESSARY).toPlainString();
+    }
+
+    /** {@link #apart()} in words: "0.09 g". */
+    public String apartInWords() {
+        return plain(apart()) + " " + first.read().first().unit().symbol();
+    }
+}

@@ -1,0 +1,139 @@
+package exergue.check.rules;
+
+import exergue.check.Hand;
+import exergue.check.Rule;
+import exergue.check.TwoReadings;
+import exergue.check.TwoReadings.One;
+import exergue.finding.Code;
+import exergue.finding.Finding;
+import exergue.finding.Severity;
+import exergue.measure.Kind;
+import exergue.measure.Meant;
+import exergue.measure.Reading;
+import exergue.model.Catalogue;
+import exergue.model.Coin;
+import exergue.model.Damage;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * Two hands give figures for one coin that differ by more than their rounding and the usual spread. A figure that
+ * says of itself that it is not exact (about, less than, more than, uncertain) is not held against another.
+ */
+public final class HandsDisagree implements Rule {
+
+    static final Code CODE = new Code("hands-disagree", Severity.WARNING,
+            "Two hands give figures for one coin that cannot both be right",
+            "Where two people measured one coin, their figures check each other. Weights of one coin repeat to 0.02 g or "
+                    + "1 per cent, diameters to half a millimetre in one direction and a millimetre in different ones, "
+                    + "axes to an hour, each beyond the rounding of the two figures (common practice, no source). A "
+                    + "wider gap is mostly a slip: digits swapped, the decimal point one place off, grains written as "
+                    + "grams, an axis read on the mirror image, 6 and 12 confused. The message names the slip if there "
+                    + "is one that explains the two figures.",
+            """
+                    measured: {by: bench-2024, weight: 3.78 g}
+                    also-measured:
+                      - {by: hallam-1931, weight: 3.87 g}
+                    """,
+            """
+                    measured: {by: bench-2024, weight: 3.87 g}
+                    also-measured:
+                      - {by: hallam-1931, weight: 3.87 g}
+                    """);
+
+    private static final List<Kind> COMPARED = List.of(Kind.WEIGHT, Kind.DIAMETER, Kind.AXIS, Kind.THICKNESS);
+
+    @Override
+    public Code code() {
+        return CODE;
+    }
+
+    @Override
+    public List<Finding> faults(Catalogue catalogue) {
+        List<Finding> faults = new ArrayList<>();
+        for (Coin coin : catalogue.coins()) {
+            for (Kind kind : COMPARED) {
+                List<One> figures = figures(coin, kind);
+                for (int i = 0; i < figures.size(); i++) {
+                    for (int j = i + 1; j < figures.size(); j++) {
+                        TwoReadings two = new TwoReadings(kind, figures.get(i), figures.get(j));
+                        if (two.disagree()) {
+                            faults.add(fault(coin, two));
+                        }
+                    }
+                }
+            }
+        }
+        return faults;
+    }
+
+    private static List<One> figures(Coin coin, Kind kind) {
+        List<One> figures = new ArrayList<>();
+        for (Hand hand : Hand.of(coin)) {
+            hand.measurement().reading(kind).ifPresent(written -> {
+                if (written.value() instanceof Reading.Read read && read.qualifier() == Reading.Qualifier.NONE) {
+                    figures.add(new One(hand, written, read));
+                }
+            });
+        }
+        return figures;
+    }
+
+    private static Finding fault(Coin coin, TwoReadings two) {
+        String kind = two.kind().word();
+        String what = "The " + kind + " of “" + coin.id() + "” is " + two.first().said() + " under “"
+                + two.first().hand().measurement().by() + "” but " + two.second().said() + " under “"
+                + two.second().hand().measurement().by() + "”, " + two.apartInWords() + " apart. "
+                + cause(coin, two).map(cause -> "Probable cause: " + cause + ".").orElse("No usual slip explains it.");
+        String remedy = "Look both figures up and mend the wrong one. If neither can be looked up, mark the doubtful one "
+                + "with a question mark, such as “" + two.second().read().recorded() + " ?”.";
+        return Finding.of(CODE, two.second().written().place(), two.second().hand().path() + "." + kind, what, remedy)
+                .withRelated(two.first().written().place(), "the " + kind + " under “"
+                        + two.first().hand().measurement().by() + "”");
+    }
+
+    private static Optional<String> cause(Coin coin, TwoReadings two) {
+        return slip(two).or(() -> circumstance(coin, two));
+    }
+
+    private static Optional<String> slip(TwoReadings two) {
+        Optional<Meant> inFirst = two.slip(two.first(), two.second());
+        Optional<Meant> inSecond = two.slip(two.second(), two.first());
+        boolean firstIsLikelier = inFirst.isPresent() && (inSecond.isEmpty()
+                || inFirst.get().slip().compareTo(inSecond.get().slip()) < 0);
+        return firstIsLikelier
+                ? inFirst.map(meant -> words(two.first(), meant))
+                : inSecond.map(meant -> words(two.second(), meant));
+    }
+
+    private static String words(One slipped, Meant meant) {
+        return meant.slip().words() + " (“" + slipped.read().recorded() + "” for “" + meant.text() + "”"
+                + (meant.slip().eitherWay() ? ", or the other way round)" : ")");
+    }
+
+    /** What may have happened between the two measurements, where no slip explains them. */
+    private static Optional<String> circumstance(Coin coin, TwoReadings two) {
+        if (two.kind() == Kind.DIAMETER && !two.sameDirection()) {
+            return Optional.of("different directions (“" + direction(two.first()) + "” and “"
+                    + direction(two.second()) + "”)");
+        }
+        if (two.kind() == Kind.WEIGHT && !cleaning(two.first()).equals(cleaning(two.second()))) {
+            return Optional.of("the coin was cleaned between the two weighings");
+        }
+        if (two.kind() == Kind.WEIGHT && !coin.damage().isEmpty()) {
+            return Optional.of("the damage (" + coin.damage().stream().map(d -> d.value()).map(Damage::word)
+                    .collect(Collectors.joining(", ")) + ") came between the two weighings");
+        }
+        return Optional.empty();
+    }
+
+    private static String direction(One one) {
+        return one.hand().measurement().convention().sizing().direction().word();
+    }
+
+    private static Optional<String> cleaning(One one) {
+        return one.hand().measurement().convention().cleaning();
+    }
+}
