@@ -32,6 +32,13 @@ public record Convention(String id, String title, Optional<String> by, Optional<
     /** @param resolution in clock hours */
     public record Turning(AxisNotation notation, boolean anticlockwise, Optional<BigDecimal> resolution) { }
 
+    /** The same convention with {@code gr} taken to mean this. */
+    public Convention withGr(GrMeans gr) {
+        return new Convention(id, title, by, when, work,
+                new Weighing(weighing.instrument(), weighing.unit(), gr, weighing.resolution()), sizing, turning,
+                decimalComma, cleaning);
+    }
+
     /** What the letters "gr" stand for in a source. Never guessed. */
     public enum GrMeans { NOT_SAID, GRAINS, GRAMMES }
 

@@ -1,12 +1,27 @@
 package exergue.measure;
 
-/** Readings to printed figures, rounded once, to what both the house and the source support. */
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.stream.Collectors;
+
+/**
+ * Readings to printed figures, rounded once, to what both the house and the source support.
+ *
+ * <p>The place a source supports is that of the first digit of its step in the printed unit (NIST SP 811, B.7;
+ * ISO 80000-1, Annex B): 0.1 grain is 0.0065 g, so 61.5 grains is good to 0.001 g. No nought is ever added that the
+ * source does not support, no figure is rounded to nothing, and none is rounded to tens or hundreds, since nobody can
+ * see which noughts of "30 mm" count: one inch prints as 25 mm, and its interval is shown by {@link Working}.
+ *
+ * <p>A die-axis prints as the nearest whole hour; one exactly midway between two hours prints as a half: 6½.
+ */
 public final class Printer {
+
+    private static final String NO_BREAK = "\u00A0";
 
     private Printer() { }
 
     /**
-     * @param figure "3.87", "18 × 17", "17–19", "c. 3.9"; no unit
+     * @param figure "3.87", "18 × 17", "17–19", "c. 3.9", the spaces in it never breaking; no unit
      * @param unit   "g", "mm", "h"
      */
     public record Printed(String figure, String unit, PrintForm form) {
@@ -15,9 +30,73 @@ public final class Printer {
         public String text() {
             return figure + form.unitSpace() + unit;
         }
+
+        /** What stands before the decimal mark, so that a table can line figures up: "c. 3" of "c. 3.9". */
+        public String beforeMark() {
+            return figure.substring(0, markAt());
+        }
+
+        /** The decimal mark and what follows it; empty where there is none. */
+        public String fromMark() {
+            return figure.substring(markAt());
+        }
+
+        /** The last mark between two digits; the end of the digits of a figure without one. */
+        private int markAt() {
+            int mark = figure.lastIndexOf(form.decimalMark());
+            boolean decimal = mark > 0 && mark + 1 < figure.length() && Character.isDigit(figure.charAt(mark - 1))
+                    && Character.isDigit(figure.charAt(mark + 1));
+            if (decimal) {
+                return mark;
+            }
+            return figure.endsWith("?") ? figure.length() - 1 : figure.length();
+        }
     }
 
     public static Printed print(Reading.Read reading, PrintForm form) {
-        throw new IllegalStateException("written by the measure room");
+        String between = reading.form() == Reading.Form.TWO_WAY ? NO_BREAK + "×" + NO_BREAK : "–";
+        var figures = reading.normal().stream().map(quantity -> figure(reading.kind(), quantity, form));
+        if (reading.form() == Reading.Form.RANGE) {
+            figures = figures.distinct();
+        }
+        return new Printed(qualified(figures.collect(Collectors.joining(between)), reading.qualifier()),
+                unit(reading.kind(), form), form);
+    }
+
+    /** One figure without unit or qualifier. */
+    static String figure(Kind kind, Quantity normal, PrintForm form) {
+        if (kind == Kind.AXIS) {
+            return hours(Axis.printed(normal.value()));
+        }
+        BigDecimal step = normal.resolution();
+        int supported = Math.max(0, step.scale() - step.precision() + 1);
+        int house = kind == Kind.WEIGHT ? form.weightDecimals() : form.diameterDecimals();
+        BigDecimal rounded = normal.value().setScale(Math.min(house, supported), form.rounding());
+        if (rounded.signum() == 0) {
+            rounded = normal.value().round(new MathContext(1, form.rounding()));
+        }
+        return rounded.toPlainString().replace(".", form.decimalMark());
+    }
+
+    private static String hours(BigDecimal printed) {
+        if (!Axis.midway(printed)) {
+            return printed.stripTrailingZeros().toPlainString();
+        }
+        String whole = printed.toBigInteger().toString();
+        return (whole.equals("0") ? "12" : whole) + "½";
+    }
+
+    private static String qualified(String figure, Reading.Qualifier qualifier) {
+        return switch (qualifier) {
+            case NONE -> figure;
+            case ABOUT -> "c." + NO_BREAK + figure;
+            case LESS_THAN -> "<" + NO_BREAK + figure;
+            case MORE_THAN -> ">" + NO_BREAK + figure;
+            case UNCERTAIN -> figure + "?";
+        };
+    }
+
+    private static String unit(Kind kind, PrintForm form) {
+        return kind == Kind.AXIS ? form.hourSign() : Units.normal(kind.dimension()).symbol();
     }
 }
