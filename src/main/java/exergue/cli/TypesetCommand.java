@@ -1,0 +1,30 @@
+package exergue.cli;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** Reads and checks a source folder without making a book. */
+@Command(name = "typeset", description = "Checks a source folder and says what is wrong, without making the book.")
+final class TypesetCommand implements Callable<Integer> {
+
+    private final Terminal terminal;
+
+    @Parameters(paramLabel = "SOURCE", arity = "0..1", defaultValue = ".",
+            description = "Folder that holds catalogue.yaml. Default: the folder you are in.")
+    private Path source;
+
+    @Mixin
+    private FormatOption format;
+
+    TypesetCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        return ExitCode.CLEAN;
+    }
+}
