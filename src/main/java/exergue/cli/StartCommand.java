@@ -18,9 +18,9 @@ final class StartCommand implements Callable<Integer> {
     /** Every file of the small catalogue, as it lies under {@code exergue/start/} among the resources. */
     static final List<String> FILES = List.of(
             "catalogue.yaml", "house-style.yaml", "conventions.yaml", "works.yaml", "mints.yaml", "rulers.yaml",
-            "collections.yaml", "types/owl-drachm.yaml", "types/owl-obol.yaml", "types/wheel-bronze.yaml",
-            "coins/vh-1.yaml", "coins/vh-2.yaml", "coins/vh-3.yaml", "coins/vh-4.yaml", "coins/vh-5.yaml",
-            "coins/vh-6.yaml", "coins/vh-7.yaml", "coins/vh-8.yaml", "chapters/introduction.md");
+            "collections.yaml", "types/wheel-drachm.yaml", "types/wheel-obol.yaml", "types/bull-bronze.yaml",
+            "coins/ov-1.yaml", "coins/ov-2.yaml", "coins/ov-3.yaml", "coins/ov-4.yaml", "coins/ov-5.yaml",
+            "coins/ov-6.yaml", "coins/ov-7.yaml", "coins/ov-8.yaml", "chapters/introduction.md");
 
     private final Terminal terminal;
 
