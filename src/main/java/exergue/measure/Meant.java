@@ -17,7 +17,8 @@ import java.util.Set;
 public record Meant(Slip slip, String text, BigDecimal normal) {
 
     /** Units whose figures are most often taken for each other; by id in {@link Units}. */
-    private static final List<String> CONFUSED = List.of("gram", "grain", "pennyweight", "millimetre", "inch");
+    private static final List<String> CONFUSED_WEIGHTS = List.of("gram", "grain", "pennyweight");
+    private static final List<String> CONFUSED_LENGTHS = List.of("millimetre", "inch");
 
     /** Digits of like shape in hand and print; common practice, no source. */
     private static final List<String> LIKE = List.of("17", "38", "56", "06", "68", "49", "35", "27");
@@ -60,8 +61,8 @@ public record Meant(Slip slip, String text, BigDecimal normal) {
 
     private static List<Meant> inOtherUnits(Kind kind, Quantity recorded) {
         List<Meant> all = new ArrayList<>();
-        for (String id : CONFUSED) {
-            Optional<Unit> unit = Units.byId(id).filter(u -> u.kind() == kind && !u.equals(recorded.unit()));
+        for (String id : kind == Kind.WEIGHT ? CONFUSED_WEIGHTS : CONFUSED_LENGTHS) {
+            Optional<Unit> unit = Units.byId(id).filter(other -> !other.equals(recorded.unit()));
             unit.ifPresent(other -> all.add(of(Slip.OTHER_UNIT, recorded.value(), other)));
         }
         return all;

@@ -9,7 +9,6 @@ import exergue.finding.Severity;
 import exergue.measure.Kind;
 import exergue.measure.Reading;
 import exergue.model.Catalogue;
-import exergue.model.Making;
 import exergue.model.Type;
 import exergue.model.Written;
 import java.util.ArrayList;
@@ -39,17 +38,13 @@ public final class AxisMissingWhereNoneIs implements Rule {
     public List<Finding> faults(Catalogue catalogue) {
         List<Finding> faults = new ArrayList<>();
         for (CoinOfType each : CoinOfType.all(catalogue)) {
-            if (hasNoAxis(each.type())) {
+            if (!each.type().hasAxis()) {
                 Hand.of(each.coin()).forEach(hand -> hand.measurement().reading(Kind.AXIS)
                         .filter(axis -> axis.value() instanceof Reading.Missing)
                         .ifPresent(axis -> faults.add(fault(each.type(), hand, axis))));
             }
         }
         return faults;
-    }
-
-    private static boolean hasNoAxis(Type type) {
-        return type.uniface().value() || type.making().value() == Making.PUNCHED;
     }
 
     private static Finding fault(Type type, Hand hand, Written<Reading> axis) {

@@ -60,15 +60,13 @@ public final class ReadingFinerThanInstrument implements Rule {
     }
 
     private static boolean finer(Reading reading, BigDecimal step) {
-        return reading instanceof Reading.Read read
-                && read.normal().stream().anyMatch(figure -> finer(read.kind(), figure, step));
+        return reading instanceof Reading.Read read && step.signum() > 0
+                && read.normal().stream().anyMatch(figure -> finer(figure, step));
     }
 
-    /** An axis of 180° is no finer than one of 6 h: whole steps written in a finer unit are still whole steps. */
-    private static boolean finer(Kind kind, Quantity figure, BigDecimal step) {
-        boolean smallerSteps = figure.resolution().compareTo(step) < 0;
-        boolean wholeSteps = step.signum() > 0 && figure.value().remainder(step).signum() == 0;
-        return smallerSteps && !(kind == Kind.AXIS && wholeSteps);
+    /** 20.5 mm is no finer than steps of half a millimetre, nor 180° than steps of an hour: both are whole steps. */
+    private static boolean finer(Quantity figure, BigDecimal step) {
+        return figure.resolution().compareTo(step) < 0 && figure.value().remainder(step).signum() != 0;
     }
 
     private static Finding fault(Hand hand, Kind kind, Written<Reading> written, BigDecimal step) {
