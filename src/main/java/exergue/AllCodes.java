@@ -2,6 +2,7 @@ package exergue;
 
 import exergue.check.Checker;
 import exergue.finding.Code;
+import exergue.study.StudyCodes;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -14,6 +15,7 @@ public final class AllCodes {
     /** In alphabetical order of their ids. */
     public static List<Code> all() {
         List<Code> all = new ArrayList<>(Checker.codes());
+        all.addAll(StudyCodes.all());
         all.sort(Comparator.comparing(Code::id));
         return List.copyOf(all);
     }

@@ -14,7 +14,7 @@ final class AgreementSentence {
         weights(pair).ifPresent(clauses::add);
         diameters(pair).ifPresent(clauses::add);
         axes(pair.axes()).ifPresent(clauses::add);
-        String hands = "Between the " + pair.first().title() + " and the " + pair.second().title();
+        String hands = "Between " + pair.first().title() + " and " + pair.second().title();
         return clauses.isEmpty() ? hands + " too few coins were read twice to say how far they agree."
                 : hands + ", " + String.join("; ", clauses) + ".";
     }
