@@ -1,8 +1,11 @@
 package exergue.typeset;
 
 import exergue.files.Tree;
+import exergue.finding.Place;
 import exergue.model.Catalogue;
 import exergue.model.HouseStyle.Rows;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -11,12 +14,17 @@ import java.util.Optional;
  * @param source    where photographs and the catalogue's own templates are read
  * @param templates folder in the source with the catalogue's own templates, if it has any
  * @param rows      specimens in aligned rows or in running lines
+ * @param written   where a coin or type is written, by its id, for findings
  * @param stamp     identifies this state of the source
  * @param progress  told how far the work has come
  */
-public record Setting(Tree source, Optional<String> templates, Rows rows, Stamp stamp, Progress progress) {
+public record Setting(Tree source, Optional<String> templates, Rows rows, Map<String, Place> written, Stamp stamp,
+                      Progress progress) {
 
     public static Setting of(Catalogue catalogue, Tree source, Stamp stamp, Progress progress) {
-        return new Setting(source, catalogue.templates(), catalogue.style().rows(), stamp, progress);
+        Map<String, Place> written = new LinkedHashMap<>();
+        catalogue.coins().forEach(coin -> written.put(coin.id().value(), coin.place()));
+        catalogue.types().forEach(type -> written.putIfAbsent(type.id().value(), type.place()));
+        return new Setting(source, catalogue.templates(), catalogue.style().rows(), written, stamp, progress);
     }
 }

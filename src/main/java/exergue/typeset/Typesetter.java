@@ -1,17 +1,42 @@
 package exergue.typeset;
 
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import exergue.edition.Book;
 import exergue.edition.PageMap;
+import exergue.finding.Finding;
 import exergue.finding.Findings;
+import exergue.finding.Place;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.pdfbox.io.IOUtils;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDPage;
+import org.w3c.dom.Document;
 
 /** The book as data becomes pages: a tagged PDF/A-3u with embedded faces. */
 public final class Typesetter {
 
-    private Typesetter() { }
+    private static final String BOOK = "book.ftlh";
+    private static final String HEADS = "heads.ftlh";
+
+    private final Book book;
+    private final Setting setting;
+    private final List<Finding> findings = new ArrayList<>();
+    private final TemplateFiles files;
+    private final Templates templates;
+    private final Remarks remarks;
+
+    private Typesetter(Book book, Setting setting) {
+        this.book = book;
+        this.setting = setting;
+        this.files = new TemplateFiles(setting.source(), setting.templates());
+        this.templates = new Templates(files, findings::add);
+        this.remarks = new Remarks(files, findings::add);
+    }
 
     /**
      * Sets the book and writes it. The same book, source and stamp give the same bytes.
@@ -20,10 +45,89 @@ public final class Typesetter {
      * @throws IOException if the stream or the disk fails
      */
     public static TypesetBook typeset(Book book, Setting setting, OutputStream pdf) throws IOException {
-        try (PDDocument document = new PDDocument()) {
-            document.addPage(new PDPage());
-            document.save(pdf);
-            return new TypesetBook(PageMap.UNKNOWN, Findings.none());
+        Typesetter typesetter = new Typesetter(book, setting);
+        Optional<PageMap> pages = typesetter.run(pdf);
+        return new TypesetBook(pages.orElse(PageMap.UNKNOWN), Findings.of(typesetter.findings));
+    }
+
+    private Optional<PageMap> run(OutputStream pdf) throws IOException {
+        BookValues values = new BookValues(book, setting, findings::add);
+        Map<String, Object> all = values.all();
+        Optional<Integer> front = frontPages(all);
+        if (front.isEmpty() || failed()) {
+            return Optional.empty();
         }
+        boolean blank = front.get() % 2 == 1;
+        all.put("blankBeforeBody", blank);
+        setting.progress().reached("filling the page templates", 0, 0);
+        Optional<Document> xhtml = page(BOOK, all);
+        if (xhtml.isEmpty()) {
+            return Optional.empty();
+        }
+        try (PDDocument document = new PDDocument(IOUtils.createTempFileOnlyStreamCache())) {
+            Press press = new Press(document, new TreeResources(setting.source(), files), remarks);
+            SetPages pages = setBook(press, xhtml.get(), values, front.get() + (blank ? 1 : 0), blank);
+            setting.progress().reached("setting running heads", 0, pages.count());
+            printHeads(press, document, new Heads(pages, values.kinds(), book.title().title().value()));
+            if (failed()) {
+                return Optional.empty();
+            }
+            Passport.write(document, book, pages, setting.stamp());
+            setting.progress().reached("writing the PDF", 0, pages.count());
+            document.save(pdf);
+            return Optional.of(pages.map());
+        }
+    }
+
+    private boolean failed() {
+        return Findings.of(findings).hasErrors();
+    }
+
+    /** How many pages the front matter takes, so that the body can open on a right page; found by setting it alone. */
+    private Optional<Integer> frontPages(Map<String, Object> all) throws IOException {
+        if (book.front().isEmpty()) {
+            return Optional.of(0);
+        }
+        Map<String, Object> frontOnly = new LinkedHashMap<>(all);
+        frontOnly.put("body", List.of());
+        frontOnly.put("blankBeforeBody", false);
+        frontOnly.put("trial", true);
+        Optional<Document> xhtml = page(BOOK, frontOnly);
+        if (xhtml.isEmpty()) {
+            return Optional.empty();
+        }
+        try (PDDocument trial = new PDDocument()) {
+            Press press = new Press(trial, new TreeResources(setting.source(), files), remarks);
+            try (PdfBoxRenderer renderer = press.over(xhtml.get(), null)) {
+                renderer.layout();
+                return Optional.of(renderer.getRootBox().getLayer().getPages().size());
+            }
+        }
+    }
+
+    private SetPages setBook(Press press, Document xhtml, BookValues values, int front, boolean blank)
+            throws IOException {
+        setting.progress().reached("laying out pages", 0, 0);
+        try (PdfBoxRenderer renderer = press.forBook(xhtml)) {
+            renderer.layout();
+            SetPages pages = SetPages.read(renderer, values.anchors(), front, blank);
+            setting.progress().reached("printing pages", 0, pages.count());
+            renderer.createPDFWithoutClosing();
+            return pages;
+        }
+    }
+
+    private void printHeads(Press press, PDDocument document, Heads heads) throws IOException {
+        Optional<Document> sheets = page(HEADS, heads.values());
+        if (sheets.isPresent() && !new Overprint(document).print(sheets.get(), press)) {
+            findings.add(Finding.of(TypesetCodes.TEMPLATE_FAULT, Place.ofFile(files.shown(HEADS)), "",
+                    "The running heads did not come out as one sheet for each page of the book.",
+                    "Let the template make exactly one element a page, and nothing that needs more room."));
+        }
+    }
+
+    private Optional<Document> page(String template, Map<String, Object> values) throws IOException {
+        Optional<String> page = templates.fill(template, values);
+        return page.isEmpty() ? Optional.empty() : Xhtml.read(page.get(), files.shown(template), findings::add);
     }
 }

@@ -1,0 +1,194 @@
+package exergue.typeset;
+
+import exergue.edition.Book;
+import exergue.edition.EntryBlock;
+import exergue.edition.Part;
+import exergue.finding.Finding;
+import exergue.model.Inline;
+import exergue.model.TitleMatter;
+import exergue.model.Written;
+import freemarker.core.HTMLOutputFormat;
+import freemarker.core.TemplateHTMLOutputModel;
+import freemarker.template.TemplateModelException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/** The book as what templates see: maps, lists, words and finished prose. */
+final class BookValues {
+
+    private final Book book;
+    private final Anchors anchors = new Anchors();
+    private final Map<String, String> kinds = new LinkedHashMap<>();
+    private final Markup markup;
+    private final ProseMarkup prose;
+    private final EntryValues entries;
+
+    BookValues(Book book, Setting setting, Consumer<Finding> findings) {
+        this.book = book;
+        this.markup = new Markup(id -> anchors.numberOf(id).orElse(id));
+        this.prose = new ProseMarkup(markup, setting.source(), findings);
+        this.entries = new EntryValues(anchors, markup, prose, new Pictures(setting, findings),
+                setting.rows());
+        numbersFirst();
+    }
+
+    /** Kind of each part, by the address of its anchor. */
+    Map<String, String> kinds() {
+        return kinds;
+    }
+
+    Anchors anchors() {
+        return anchors;
+    }
+
+    /** Cross-references may lead forward, so every number is known before any prose is written. */
+    private void numbersFirst() {
+        for (Part part : allParts()) {
+            if (part instanceof Part.Entries listed) {
+                for (EntryBlock block : listed.blocks()) {
+                    if (block instanceof EntryBlock.Entry entry) {
+                        entry.specimens().forEach(coin -> anchors.number(coin.id(), coin.number()));
+                        anchors.number(entry.id(), entry.numbers());
+                    }
+                }
+            }
+        }
+    }
+
+    private List<Part> allParts() {
+        List<Part> all = new ArrayList<>(book.front());
+        all.addAll(book.body());
+        all.addAll(book.back());
+        return all;
+    }
+
+    /** What {@code book.ftlh} sees. */
+    Map<String, Object> all() {
+        Map<String, Object> values = new LinkedHashMap<>();
+        values.put("language", book.language());
+        values.put("title", title(book.title()));
+        List<Map<String, Object>> front = parts(book.front());
+        List<Map<String, Object>> body = parts(book.body());
+        body.addAll(parts(book.back()));
+        values.put("front", front);
+        values.put("body", body);
+        List<Object> contents = new ArrayList<>();
+        contents.addAll(lines(front, true));
+        contents.addAll(lines(body, false));
+        values.put("contents", contents);
+        return values;
+    }
+
+    private Map<String, Object> title(TitleMatter title) {
+        Map<String, Object> values = new LinkedHashMap<>();
+        values.put("title", title.title().value());
+        values.put("subtitle", words(title.subtitle()));
+        values.put("authors", title.authors().stream().map(Written::value).toList());
+        values.put("place", words(title.place()));
+        values.put("publisher", words(title.publisher()));
+        values.put("year", words(title.year()));
+        values.put("series", words(title.series()));
+        values.put("notice", title.notice().map(n -> finished(markup.of(n.runs()))).orElse(finished("")));
+        values.put("imprint", title.imprint().stream().map(line -> finished(markup.of(line.runs()))).toList());
+        return values;
+    }
+
+    private static String words(Optional<Written<String>> text) {
+        return text.map(Written::value).orElse("");
+    }
+
+    private List<Map<String, Object>> parts(List<Part> parts) {
+        List<Map<String, Object>> values = new ArrayList<>();
+        for (Part part : parts) {
+            values.add(part(part));
+        }
+        return values;
+    }
+
+    private Map<String, Object> part(Part part) {
+        Map<String, Object> values = new LinkedHashMap<>();
+        String plain = Inline.plain(part.heading());
+        String anchor = anchors.add(Anchors.Kind.PART, part.id(), "", plain);
+        kinds.put(anchor, kind(part));
+        values.put("kind", kind(part));
+        values.put("anchor", anchor);
+        values.put("heading", finished(markup.of(part.heading())));
+        values.put("plainHeading", plain);
+        if (part instanceof Part.Text text) {
+            values.put("prose", finished(prose.of(text.blocks(), 1)));
+        } else if (part instanceof Part.Entries listed) {
+            values.put("columns", entries.columns(listed.blocks()));
+            values.put("blocks", entries.of(listed.blocks()));
+        } else if (part instanceof Part.WorksCited cited) {
+            values.put("works", cited.works().stream().map(this::work).toList());
+        }
+        return values;
+    }
+
+    private static String kind(Part part) {
+        if (part instanceof Part.TitlePage) {
+            return "title";
+        } else if (part instanceof Part.Imprint) {
+            return "imprint";
+        } else if (part instanceof Part.Contents) {
+            return "contents";
+        } else if (part instanceof Part.Entries) {
+            return "catalogue";
+        }
+        return part instanceof Part.WorksCited ? "works" : "text";
+    }
+
+    private Map<String, Object> work(Part.WorkLine work) {
+        Map<String, Object> values = new LinkedHashMap<>();
+        values.put("sign", work.sign());
+        values.put("full", finished(markup.of(work.full())));
+        return values;
+    }
+
+    /** Lines of the contents: parts, and under the catalogue its mints and rulers. */
+    private static List<Object> lines(List<Map<String, Object>> parts, boolean roman) {
+        List<Object> lines = new ArrayList<>();
+        for (Map<String, Object> part : parts) {
+            if (!part.get("plainHeading").toString().isEmpty() && !"contents".equals(part.get("kind"))) {
+                lines.add(line(1, part.get("heading"), part.get("plainHeading"), part.get("anchor"), roman));
+            }
+            if (part.get("blocks") instanceof List<?> blocks) {
+                for (Object block : blocks) {
+                    addHeading((Map<?, ?>) block, roman, lines);
+                }
+            }
+        }
+        return lines;
+    }
+
+    private static void addHeading(Map<?, ?> block, boolean roman, List<Object> lines) {
+        if ("mint".equals(block.get("kind"))) {
+            lines.add(line(2, block.get("name"), block.get("name"), block.get("anchor"), roman));
+        } else if ("ruler".equals(block.get("kind"))) {
+            lines.add(line(3, block.get("name"), block.get("name"), block.get("anchor"), roman));
+        }
+    }
+
+    private static Map<String, Object> line(int level, Object heading, Object plain, Object anchor, boolean roman) {
+        Map<String, Object> line = new LinkedHashMap<>();
+        line.put("level", level);
+        line.put("heading", heading);
+        line.put("plain", plain);
+        line.put("anchor", anchor);
+        line.put("roman", roman);
+        return line;
+    }
+
+    /** Prose that is already escaped; templates print it as it is. */
+    static TemplateHTMLOutputModel finished(String html) {
+        try {
+            return HTMLOutputFormat.INSTANCE.fromMarkup(html);
+        } catch (TemplateModelException e) {
+            throw new IllegalStateException("text can always be wrapped", e);
+        }
+    }
+}

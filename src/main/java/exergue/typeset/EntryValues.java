@@ -1,0 +1,131 @@
+package exergue.typeset;
+
+import exergue.edition.EntryBlock;
+import exergue.edition.Specimen;
+import exergue.measure.Kind;
+import exergue.model.HouseStyle.Rows;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** The catalogue part as what templates see: headings, entries, and their specimens as cells of aligned rows. */
+final class EntryValues {
+
+    private static final int PART_LEVEL = 1;
+
+    private final Anchors anchors;
+    private final Markup markup;
+    private final ProseMarkup prose;
+    private final Pictures pictures;
+    private final Rows rows;
+
+    EntryValues(Anchors anchors, Markup markup, ProseMarkup prose, Pictures pictures, Rows rows) {
+        this.anchors = anchors;
+        this.markup = markup;
+        this.prose = prose;
+        this.pictures = pictures;
+        this.rows = rows;
+    }
+
+    /** Kinds of reading that some specimen has, in the order of the measurement line: one column each. */
+    List<String> columns(List<EntryBlock> blocks) {
+        return kinds(blocks).stream().map(Kind::word).toList();
+    }
+
+    private static Set<Kind> kinds(List<EntryBlock> blocks) {
+        Set<Kind> kinds = new LinkedHashSet<>();
+        for (EntryBlock block : blocks) {
+            if (block instanceof EntryBlock.Entry entry) {
+                entry.specimens().forEach(coin -> coin.cells().forEach(cell -> kinds.add(cell.kind())));
+            }
+        }
+        return kinds;
+    }
+
+    List<Map<String, Object>> of(List<EntryBlock> blocks) {
+        List<Map<String, Object>> values = new ArrayList<>();
+        List<Kind> columns = List.copyOf(kinds(blocks));
+        int level = PART_LEVEL;
+        String head = "";
+        for (EntryBlock block : blocks) {
+            Map<String, Object> value = new LinkedHashMap<>();
+            if (block instanceof EntryBlock.MintHeading mint) {
+                level = 2;
+                head = mint.name();
+                heading(value, "mint", mint.id(), mint.name(), head, level);
+                value.put("note", BookValues.finished(markup.of(mint.note())));
+            } else if (block instanceof EntryBlock.RulerHeading ruler) {
+                level = Math.min(level + 1, 3);
+                head = ruler.name();
+                heading(value, "ruler", ruler.id(), ruler.name(), head, level);
+                value.put("dates", ruler.dates().orElse(""));
+                value.put("note", BookValues.finished(markup.of(ruler.note())));
+            } else if (block instanceof EntryBlock.IssueHeading issue) {
+                heading(value, "issue", issue.id(), issue.name(), head, Math.min(level + 1, 4));
+            } else if (block instanceof EntryBlock.Entry entry) {
+                entry(value, entry, columns);
+            }
+            values.add(value);
+        }
+        return values;
+    }
+
+    private void heading(Map<String, Object> value, String kind, String id, String name, String head, int level) {
+        value.put("kind", kind);
+        value.put("anchor", anchors.add(Anchors.Kind.HEADING, id, "", head));
+        value.put("name", name);
+        value.put("level", level);
+    }
+
+    private void entry(Map<String, Object> value, EntryBlock.Entry entry, List<Kind> columns) {
+        value.put("kind", "entry");
+        value.put("anchor", anchors.add(Anchors.Kind.ENTRY, entry.id(), "", entry.runningHead()));
+        value.put("numbers", entry.numbers());
+        value.put("firstLine", entry.firstLine());
+        value.put("sides", entry.sides().stream().map(this::side).toList());
+        value.put("references", entry.references().stream().map(EntryValues::reference).toList());
+        value.put("running", rows == Rows.RUNNING);
+        Alignment alignment = Alignment.of(entry.specimens(), columns);
+        List<Map<String, Object>> specimens = new ArrayList<>();
+        for (Specimen coin : entry.specimens()) {
+            specimens.add(specimen(coin, alignment, entry.runningHead()));
+        }
+        value.put("specimens", specimens);
+        value.put("hasDies", entry.specimens().stream().anyMatch(coin -> !coin.dies().isEmpty()));
+        value.put("pictures", specimens.stream().filter(coin -> coin.containsKey("picture")).toList());
+        value.put("notes", BookValues.finished(prose.of(entry.notes(), 4)));
+    }
+
+    private Map<String, Object> side(EntryBlock.SideText side) {
+        Map<String, Object> value = new LinkedHashMap<>();
+        value.put("label", side.label());
+        value.put("legend", side.legend().orElse(""));
+        value.put("description", BookValues.finished(markup.of(side.description())));
+        return value;
+    }
+
+    private static Map<String, Object> reference(EntryBlock.ReferenceText reference) {
+        Map<String, Object> value = new LinkedHashMap<>();
+        value.put("relation", reference.relation());
+        value.put("sign", reference.sign());
+        value.put("number", reference.number());
+        return value;
+    }
+
+    private Map<String, Object> specimen(Specimen coin, Alignment alignment, String head) {
+        Map<String, Object> value = new LinkedHashMap<>();
+        value.put("anchor", anchors.add(Anchors.Kind.COIN, coin.id(), coin.number(), head));
+        value.put("number", coin.number());
+        value.put("cells", alignment.cells(coin));
+        value.put("members", coin.cells().stream().map(Alignment::member).filter(m -> !m.isEmpty()).toList());
+        value.put("dies", coin.dies());
+        value.put("whereabouts", coin.whereabouts());
+        value.put("remarks", BookValues.finished(markup.of(coin.remarks())));
+        value.put("notes", BookValues.finished(prose.of(coin.notes(), 4)));
+        coin.picture().flatMap(picture -> pictures.of(coin, picture)).ifPresent(p -> value.put("picture", p));
+        return value;
+    }
+}

@@ -1,0 +1,72 @@
+package exergue.typeset;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.EnumMap;
+import java.util.Map;
+import org.apache.fontbox.ttf.CmapLookup;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
+
+/**
+ * The book's face in its four styles, parsed once in the life of the program. Glyph substitution is off: with it on
+ * ligatures would be set that cannot be read back out of the PDF.
+ */
+final class Faces {
+
+    static final String FAMILY = "Gentium Book Plus";
+
+    enum Style {
+        REGULAR(400, false, "Regular"), ITALIC(400, true, "Italic"),
+        BOLD(700, false, "Bold"), BOLD_ITALIC(700, true, "BoldItalic");
+
+        final int weight;
+        final boolean italic;
+        private final String file;
+
+        Style(int weight, boolean italic, String file) {
+            this.weight = weight;
+            this.italic = italic;
+            this.file = "exergue/fonts/GentiumBookPlus-" + file + ".ttf";
+        }
+    }
+
+    private static final Map<Style, TrueTypeFont> PARSED = new EnumMap<>(Style.class);
+    private static final Map<Style, CmapLookup> LETTERS = new EnumMap<>(Style.class);
+
+    private Faces() { }
+
+    static synchronized TrueTypeFont of(Style style) {
+        return PARSED.computeIfAbsent(style, Faces::parse);
+    }
+
+    /** Whether the face has a glyph for this code point. */
+    static synchronized boolean has(Style style, int codePoint) {
+        return LETTERS.computeIfAbsent(style, Faces::letters).getGlyphId(codePoint) != 0;
+    }
+
+    private static CmapLookup letters(Style style) {
+        try {
+            return of(style).getUnicodeCmapLookup();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static TrueTypeFont parse(Style style) {
+        try (InputStream in = Faces.class.getClassLoader().getResourceAsStream(style.file)) {
+            if (in == null) {
+                throw new IllegalStateException("the program comes without its face " + style.file);
+            }
+            TrueTypeFont face = new TTFParser().parse(
+                    new RandomAccessReadBuffer(new ByteArrayInputStream(in.readAllBytes())));
+            face.setEnableGsub(false);
+            return face;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+}

@@ -1,0 +1,153 @@
+package exergue.typeset;
+
+import exergue.model.Inline;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+
+/**
+ * Runs of prose to XHTML. Every letter is escaped here; no markup of the author's can pass.
+ *
+ * <p>The engine may break a line wherever an element begins or ends, so that the comma after an italic word could
+ * open a line. A word that several elements share is therefore put in a box of its own ({@code class="w"}).
+ */
+final class Markup {
+
+    private final Function<String, String> numberOf;
+
+    /** @param numberOf catalogue number of a coin or type id, or the id itself if it has none */
+    Markup(Function<String, String> numberOf) {
+        this.numberOf = numberOf;
+    }
+
+    /** Letters of one look. */
+    private record Look(boolean italic, boolean strong, String address) {
+
+        static final Look PLAIN = new Look(false, false, "");
+
+        String open() {
+            return (address.isEmpty() ? "" : "<a href=\"" + escape(address) + "\">")
+                    + (strong ? "<b>" : "") + (italic ? "<i>" : "");
+        }
+
+        String close() {
+            return (italic ? "</i>" : "") + (strong ? "</b>" : "") + (address.isEmpty() ? "" : "</a>");
+        }
+    }
+
+    private record Piece(String text, Look look) { }
+
+    private static final Piece LINE_BREAK = new Piece("\n", Look.PLAIN);
+
+    String of(List<Inline> runs) {
+        List<Piece> pieces = new ArrayList<>();
+        flatten(runs, Look.PLAIN, pieces);
+        StringBuilder html = new StringBuilder();
+        List<Piece> word = new ArrayList<>();
+        for (Piece piece : pieces) {
+            if (piece == LINE_BREAK) {
+                closeWord(word, html);
+                html.append("<br/>");
+            } else {
+                place(piece, word, html);
+            }
+        }
+        closeWord(word, html);
+        return html.toString();
+    }
+
+    private void flatten(List<Inline> runs, Look look, List<Piece> into) {
+        for (Inline run : runs) {
+            if (run instanceof Inline.Words words) {
+                into.add(new Piece(words.text(), look));
+            } else if (run instanceof Inline.Emphasis emphasis) {
+                flatten(emphasis.runs(), new Look(!look.italic(), look.strong(), look.address()), into);
+            } else if (run instanceof Inline.Strong strong) {
+                flatten(strong.runs(), new Look(look.italic(), true, look.address()), into);
+            } else if (run instanceof Inline.Link link) {
+                flatten(link.runs(), new Look(look.italic(), look.strong(), safe(link.address())), into);
+            } else if (run instanceof Inline.CrossReference reference) {
+                into.add(new Piece(numberOf.apply(reference.id()), look));
+            } else if (run instanceof Inline.LineBreak) {
+                into.add(LINE_BREAK);
+            }
+        }
+    }
+
+    /** Only addresses that a reader can follow in print or on a screen; any other link prints as its words. */
+    private static String safe(String address) {
+        boolean known = address.startsWith("https://") || address.startsWith("http://")
+                || address.startsWith("mailto:");
+        return known && !address.contains(" ") ? address : "";
+    }
+
+    /** Whole words of a piece go out at once; its last, unfinished word waits for what follows it. */
+    private static void place(Piece piece, List<Piece> word, StringBuilder html) {
+        String text = piece.text();
+        int first = text.indexOf(' ');
+        if (first < 0) {
+            word.add(piece);
+            return;
+        }
+        int last = text.lastIndexOf(' ');
+        if (word.isEmpty()) {
+            append(text.substring(0, last + 1), piece.look(), html);
+        } else {
+            add(word, text.substring(0, first), piece.look());
+            closeWord(word, html);
+            append(text.substring(first, last + 1), piece.look(), html);
+        }
+        add(word, text.substring(last + 1), piece.look());
+    }
+
+    private static void add(List<Piece> word, String text, Look look) {
+        if (!text.isEmpty()) {
+            word.add(new Piece(text, look));
+        }
+    }
+
+    private static void closeWord(List<Piece> word, StringBuilder html) {
+        boolean shared = word.size() > 1 && word.stream().anyMatch(p -> !p.look().equals(Look.PLAIN));
+        html.append(shared ? "<span class=\"w\">" : "");
+        for (Piece piece : word) {
+            append(piece.text(), piece.look(), html);
+        }
+        html.append(shared ? "</span>" : "");
+        word.clear();
+    }
+
+    private static void append(String text, Look look, StringBuilder html) {
+        if (text.isBlank() && look.address().isEmpty()) {
+            html.append(text);
+            return;
+        }
+        String close = look.close();
+        String open = look.open();
+        if (!open.isEmpty() && endsWith(html, close)) {
+            html.setLength(html.length() - close.length());
+            html.append(escape(text)).append(close);
+        } else {
+            html.append(open).append(escape(text)).append(close);
+        }
+    }
+
+    private static boolean endsWith(StringBuilder html, String ending) {
+        int from = html.length() - ending.length();
+        return from >= 0 && html.indexOf(ending, from) == from;
+    }
+
+    static String escape(String text) {
+        StringBuilder safe = new StringBuilder(text.length() + 16);
+        for (int i = 0; i < text.length(); i++) {
+            char letter = text.charAt(i);
+            switch (letter) {
+                case '&' -> safe.append("&amp;");
+                case '<' -> safe.append("&lt;");
+                case '>' -> safe.append("&gt;");
+                case '"' -> safe.append("&quot;");
+                default -> safe.append(letter < ' ' && letter != '\n' && letter != '\t' ? ' ' : letter);
+            }
+        }
+        return safe.toString();
+    }
+}

@@ -1,0 +1,107 @@
+package exergue.typeset;
+
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
+import com.openhtmltopdf.pdfboxout.PDFontSupplier;
+import com.openhtmltopdf.pdfboxout.PageSupplier;
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.PdfAConformance;
+import exergue.typeset.Faces.Style;
+import java.awt.color.ColorSpace;
+import java.awt.color.ICC_Profile;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.w3c.dom.Document;
+
+/** The page engine, set up: our faces, our door to files, and nothing else. */
+final class Press {
+
+    /** Families a style sheet may name; all of them are our face, so that none can slip in unembedded. */
+    private static final List<String> FAMILIES = List.of(Faces.FAMILY, "serif", "sans-serif", "monospace");
+
+    private final PDDocument document;
+    private final TreeResources resources;
+    private final Remarks remarks;
+    private final Map<Style, PDFont> loaded = new EnumMap<>(Style.class);
+
+    Press(PDDocument document, TreeResources resources, Remarks remarks) {
+        Quiet.please();
+        this.document = document;
+        this.resources = resources;
+        this.remarks = remarks;
+    }
+
+    /** For the book itself: tagged, PDF/A-3u and PDF/UA. */
+    PdfBoxRenderer forBook(Document xhtml) {
+        PdfRendererBuilder builder = builder(xhtml);
+        builder.usePdfAConformance(PdfAConformance.PDFA_3_U);
+        builder.usePdfUaAccessibility(true);
+        builder.useColorProfile(ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData());
+        return builder.buildPdfRenderer();
+    }
+
+    /** For what is printed over pages that are there already. */
+    PdfBoxRenderer over(Document xhtml, PageSupplier pages) {
+        PdfRendererBuilder builder = builder(xhtml);
+        builder.usePageSupplier(pages);
+        return builder.buildPdfRenderer();
+    }
+
+    private PdfRendererBuilder builder(Document xhtml) {
+        PdfRendererBuilder builder = new PdfRendererBuilder();
+        builder.usePDDocument(document);
+        builder.withW3cDocument(xhtml, TreeResources.TEMPLATE + ":/book.ftlh");
+        builder.withProducer("Exergue");
+        builder.useUriResolver((base, address) -> TreeResources.resolve(base, address).orElseGet(() -> {
+            remarks.refused(address);
+            return null;
+        }));
+        builder.useProtocolsStreamImplementation(resources, TreeResources.TREE, TreeResources.TEMPLATE);
+        for (ExternalResourceControlPriority moment : ExternalResourceControlPriority.values()) {
+            builder.useExternalResourceAccessControl((address, type) -> remarks.allowed(address), moment);
+        }
+        builder.withDiagnosticConsumer(remarks::take);
+        for (String family : FAMILIES) {
+            for (Style style : Style.values()) {
+                builder.useFont(new Supplier(this, style), family, style.weight,
+                        style.italic ? FontStyle.ITALIC : FontStyle.NORMAL, true);
+            }
+        }
+        return builder;
+    }
+
+    private PDFont load(Style style) {
+        return loaded.computeIfAbsent(style, wanted -> {
+            try {
+                return PDType0Font.load(document, Faces.of(wanted), true);
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        });
+    }
+
+    /** One font a document, shared by the book and its running heads, embedded once. */
+    private static final class Supplier extends PDFontSupplier {
+
+        private final Press press;
+        private final Style style;
+
+        Supplier(Press press, Style style) {
+            super(null);
+            this.press = press;
+            this.style = style;
+        }
+
+        @Override
+        public PDFont supply() {
+            return press.load(style);
+        }
+    }
+}

@@ -1,0 +1,108 @@
+package exergue.typeset;
+
+import exergue.files.Tree;
+import exergue.finding.Finding;
+import exergue.model.Inline;
+import exergue.model.Prose;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** Blocks of prose to XHTML: paragraphs, headings, quotations, lists, tables, pictures. */
+final class ProseMarkup {
+
+    private final Markup markup;
+    private final Tree source;
+    private final Consumer<Finding> findings;
+
+    ProseMarkup(Markup markup, Tree source, Consumer<Finding> findings) {
+        this.markup = markup;
+        this.source = source;
+        this.findings = findings;
+    }
+
+    /** @param above level of the heading that stands over the blocks; theirs follow it without a gap */
+    String of(List<Prose> blocks, int above) {
+        StringBuilder html = new StringBuilder();
+        int level = above;
+        Prose before = null;
+        for (Prose block : blocks) {
+            if (block instanceof Prose.Heading heading) {
+                level = Math.max(above + 1, Math.min(heading.level(), level + 1));
+                html.append("<h").append(level).append('>').append(markup.of(heading.runs()))
+                        .append("</h").append(level).append(">\n");
+            } else {
+                boolean indented = block instanceof Prose.Paragraph && before instanceof Prose.Paragraph;
+                append(block, indented, html);
+            }
+            before = block;
+        }
+        return html.toString();
+    }
+
+    private void append(Prose block, boolean indented, StringBuilder html) {
+        if (block instanceof Prose.Paragraph paragraph) {
+            html.append(indented ? "<p class=\"i\">" : "<p>").append(markup.of(paragraph.runs())).append("</p>\n");
+        } else if (block instanceof Prose.Quotation quotation) {
+            html.append("<blockquote>").append(of(quotation.blocks(), 1)).append("</blockquote>\n");
+        } else if (block instanceof Prose.Items items) {
+            appendItems(items, html);
+        } else if (block instanceof Prose.Table table) {
+            appendTable(table, html);
+        } else if (block instanceof Prose.Picture picture) {
+            appendPicture(picture, html);
+        } else if (block instanceof Prose.Rule) {
+            html.append("<p class=\"pause\">*</p>\n");
+        }
+    }
+
+    private void appendItems(Prose.Items items, StringBuilder html) {
+        String element = items.numbered() ? "ol" : "ul";
+        html.append('<').append(element);
+        if (items.numbered() && items.start() != 1) {
+            html.append(" start=\"").append(items.start()).append('"');
+        }
+        html.append(">\n");
+        for (List<Prose> item : items.items()) {
+            html.append("<li>").append(of(item, 1)).append("</li>\n");
+        }
+        html.append("</").append(element).append(">\n");
+    }
+
+    private void appendTable(Prose.Table table, StringBuilder html) {
+        html.append("<table class=\"t\"><thead>");
+        appendRow(table.head(), table.align(), "th scope=\"col\"", "th", html);
+        html.append("</thead><tbody>");
+        for (List<List<Inline>> row : table.rows()) {
+            appendRow(row, table.align(), "td", "td", html);
+        }
+        html.append("</tbody></table>\n");
+    }
+
+    private void appendRow(List<List<Inline>> cells, List<String> align, String open, String close,
+                           StringBuilder html) {
+        html.append("<tr>");
+        for (int i = 0; i < cells.size(); i++) {
+            String side = i < align.size() ? align.get(i) : "left";
+            html.append('<').append(open).append(" class=\"").append(Markup.escape(side)).append("\">")
+                    .append(markup.of(cells.get(i))).append("</").append(close).append('>');
+        }
+        html.append("</tr>");
+    }
+
+    private void appendPicture(Prose.Picture picture, StringBuilder html) {
+        if (!source.has(picture.path())) {
+            findings.accept(Finding.of(TypesetCodes.PICTURE_MISSING, picture.place(), "",
+                    "There is no picture “" + picture.path() + "” in the source folder.",
+                    "Put the file there, or correct its path; paths start at the source folder."));
+            return;
+        }
+        List<String> parts = new ArrayList<>();
+        parts.add("<img src=\"" + Markup.escape(TreeResources.address(picture.path())) + "\" alt=\""
+                + Markup.escape(picture.alternative()) + "\"/>");
+        if (!picture.caption().isEmpty()) {
+            parts.add("<p class=\"caption\">" + markup.of(picture.caption()) + "</p>");
+        }
+        html.append("<div class=\"figure\">").append(String.join("", parts)).append("</div>\n");
+    }
+}

@@ -1,0 +1,92 @@
+package exergue.typeset;
+
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
+import com.openhtmltopdf.render.Box;
+import com.openhtmltopdf.render.LineBox;
+import com.openhtmltopdf.render.PageBox;
+import exergue.edition.PageMap;
+import exergue.typeset.Anchors.Anchor;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * On which page each anchor came to stand, read from the boxes once they are laid out.
+ *
+ * @param count  of pages, the blank one before the body included
+ * @param front  pages before the first page of the body
+ * @param blankBeforeBody whether the last of these is blank
+ * @param pageOf each anchor's page, from 0, in the order of the book
+ */
+record SetPages(int count, int front, boolean blankBeforeBody, Map<Anchor, Integer> pageOf) {
+
+    static SetPages read(PdfBoxRenderer laidOut, Anchors anchors, int front, boolean blankBeforeBody) {
+        List<PageBox> pages = laidOut.getRootBox().getLayer().getPages();
+        List<Integer> tops = pages.stream().map(PageBox::getTop).toList();
+        Map<Anchor, Integer> pageOf = new LinkedHashMap<>();
+        for (Anchor anchor : anchors.all()) {
+            Box box = laidOut.getSharedContext().getBoxById(anchor.address());
+            if (box != null) {
+                pageOf.put(anchor, pageAt(tops, firstLine(box).getAbsY()));
+            }
+        }
+        return new SetPages(pages.size(), front, blankBeforeBody, pageOf);
+    }
+
+    /** A box that was moved to the next page may still say where it was first put; its lines do not. */
+    private static Box firstLine(Box box) {
+        if (box instanceof LineBox) {
+            return box;
+        }
+        for (int i = 0; i < box.getChildCount(); i++) {
+            Box line = firstLine(box.getChild(i));
+            if (line instanceof LineBox) {
+                return line;
+            }
+        }
+        return box;
+    }
+
+    private static int pageAt(List<Integer> tops, int y) {
+        int low = 0;
+        int high = tops.size() - 1;
+        while (low < high) {
+            int middle = (low + high + 1) >>> 1;
+            if (tops.get(middle) <= y) {
+                low = middle;
+            } else {
+                high = middle - 1;
+            }
+        }
+        return low;
+    }
+
+    /** Roman before the body, then from 1. */
+    String folio(int page) {
+        return page < front ? Roman.of(page + 1) : String.valueOf(page - front + 1);
+    }
+
+    PageMap map() {
+        Map<String, String> folios = new LinkedHashMap<>();
+        for (Anchors.Kind kind : List.of(Anchors.Kind.COIN, Anchors.Kind.ENTRY, Anchors.Kind.PART,
+                Anchors.Kind.HEADING)) {
+            pageOf.forEach((anchor, page) -> {
+                if (anchor.kind() == kind) {
+                    folios.putIfAbsent(anchor.id(), folio(page));
+                }
+            });
+        }
+        return new PageMap(folios, count);
+    }
+
+    /** The anchors of each page. */
+    List<List<Anchor>> byPage() {
+        List<List<Anchor>> byPage = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            byPage.add(new ArrayList<>());
+        }
+        pageOf.forEach((anchor, page) -> byPage.get(page).add(anchor));
+        return byPage;
+    }
+}
