@@ -23,7 +23,6 @@ public record Meant(Slip slip, String text, BigDecimal normal) {
     /** Digits of like shape in hand and print; common practice, no source. */
     private static final List<String> LIKE = List.of("17", "38", "56", "06", "68", "49", "35", "27");
 
-    private static final BigDecimal TWELVE = BigDecimal.valueOf(12);
     private static final BigDecimal SIX = BigDecimal.valueOf(6);
 
     /** Every figure that a slip could have turned into this reading, likelier slips first. */
@@ -49,14 +48,8 @@ public record Meant(Slip slip, String text, BigDecimal normal) {
     }
 
     private static List<Meant> turned(BigDecimal hour) {
-        return List.of(of(Slip.MIRRORED, onTheClock(TWELVE.subtract(hour)), Units.HOUR),
-                of(Slip.UP_AND_DOWN, onTheClock(hour.add(SIX)), Units.HOUR));
-    }
-
-    /** From above 0 up to 12. */
-    private static BigDecimal onTheClock(BigDecimal hour) {
-        BigDecimal rest = hour.remainder(TWELVE);
-        return rest.signum() <= 0 ? rest.add(TWELVE) : rest;
+        return List.of(of(Slip.MIRRORED, Axis.mirrored(hour), Units.HOUR),
+                of(Slip.UP_AND_DOWN, Axis.onClock(hour.add(SIX)), Units.HOUR));
     }
 
     private static List<Meant> inOtherUnits(Kind kind, Quantity recorded) {
