@@ -1,31 +1,77 @@
 package exergue.edition;
 
+import exergue.edition.methods.Counted;
+import exergue.edition.methods.Tally;
+import exergue.edition.methods.english.EnglishMethods;
 import exergue.finding.Findings;
 import exergue.finding.Place;
 import exergue.model.Catalogue;
+import exergue.model.Chapter;
+import exergue.model.Coin;
 import exergue.model.Inline;
 import exergue.model.Prose;
+import exergue.model.ReadingChoice;
+import exergue.model.Written;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
-/** How the coins were measured: written from the data, with the author's own sentences after it. */
+/**
+ * How the coins were measured: written from the data, with the author's own sentences after it. Those come from
+ * {@value #AUTHORS}, unless the plan prints that chapter by itself.
+ */
 final class MethodsChapter {
 
-    private final Catalogue catalogue;
+    static final String AUTHORS = "chapters/methods.md";
 
-    private MethodsChapter(Catalogue catalogue) {
-        this.catalogue = catalogue;
+    /** A statement of so few sentences is one paragraph. */
+    private static final int SHORT = 5;
+
+    private final Tally tally;
+    private final Optional<AuthorsMethods> authors;
+
+    private MethodsChapter(Tally tally, Optional<AuthorsMethods> authors) {
+        this.tally = tally;
+        this.authors = authors;
     }
 
     static MethodsChapter of(Catalogue catalogue, BookOrder order, Numbering numbers) {
-        return new MethodsChapter(catalogue);
+        ReadingChoice choice = ReadingChoice.of(catalogue.style());
+        List<Counted> coins = new ArrayList<>();
+        for (BookOrder.TypeInBook inBook : order.types()) {
+            for (Coin coin : inBook.coins()) {
+                String number = numbers.of(coin.id().value()).map(String::valueOf).orElse(Numbering.NO_COIN);
+                coins.add(Counted.of(coin, inBook.type(), number, choice, catalogue.style().order()));
+            }
+        }
+        Tally tally = Tally.of(coins, catalogue);
+        Optional<Chapter> own = Optional.ofNullable(catalogue.chapters().get(AUTHORS))
+                .filter(chapter -> !isPartOfItsOwn(catalogue));
+        return new MethodsChapter(tally, own.map(chapter -> new AuthorsMethods(tally, chapter)));
     }
 
+    /** @param place where the plan asks for the statement */
     List<Prose> blocks(Place place) {
-        return List.of(new Prose.Paragraph(List.of(new Inline.Words("The figures of " + catalogue.coins().size()
-                + " coins stand in the order weight, diameter, die-axis.")), place));
+        List<List<String>> paragraphs = EnglishMethods.PARAGRAPHS.stream()
+                .map(paragraph -> paragraph.sentences(tally)).filter(sentences -> !sentences.isEmpty()).toList();
+        if (paragraphs.stream().mapToInt(List::size).sum() <= SHORT) {
+            paragraphs = List.of(paragraphs.stream().flatMap(List::stream).toList());
+        }
+        List<Prose> blocks = new ArrayList<>();
+        paragraphs.forEach(sentences -> blocks.add(new Prose.Paragraph(
+                List.of(new Inline.Words(String.join(" ", sentences))), place)));
+        authors.ifPresent(sentences -> blocks.addAll(sentences.blocks()));
+        return blocks;
     }
 
+    /** Where the author's sentences and the data say different things. */
     Findings findings() {
-        return Findings.none();
+        return authors.map(sentences -> Findings.of(sentences.findings())).orElse(Findings.none());
+    }
+
+    private static boolean isPartOfItsOwn(Catalogue catalogue) {
+        return Stream.of(catalogue.plan().front(), catalogue.plan().body(), catalogue.plan().back())
+                .flatMap(List::stream).map(Written::value).anyMatch(AUTHORS::equals);
     }
 }

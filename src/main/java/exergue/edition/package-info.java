@@ -9,6 +9,8 @@
  * <li>{@link exergue.edition.MeasurementLine} prints the figures of a coin, {@link exergue.edition.SpecimenMaker} the
  * rest of its row, {@link exergue.edition.EntryMaker} its type, {@link exergue.edition.EntriesMaker} the headings;</li>
  * <li>{@link exergue.edition.MethodsChapter} has the methods statement written from a
+ * {@link exergue.edition.methods.Tally} of what was measured, {@link exergue.edition.AuthorsMethods} holds the author's
+ * own sentences against it;</li>
  * <li>{@link exergue.edition.CrossReferences} turns references to entries into their numbers;</li>
  * <li>{@link exergue.edition.Editor} puts the parts together, in the order of the author's plan.</li>
  * </ol>

@@ -1,0 +1,47 @@
+package exergue.edition;
+
+import exergue.finding.Place;
+import exergue.model.Inline;
+import exergue.model.Prose;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The words of prose, paragraph by paragraph and cell by cell, with the place of the block they stand in. */
+final class ProseTexts {
+
+    record Line(String text, Place place) { }
+
+    private final List<Line> lines = new ArrayList<>();
+
+    private ProseTexts() { }
+
+    static List<Line> of(List<Prose> blocks) {
+        ProseTexts texts = new ProseTexts();
+        blocks.forEach(texts::block);
+        return texts.lines;
+    }
+
+    private void block(Prose block) {
+        if (block instanceof Prose.Paragraph paragraph) {
+            line(paragraph.runs(), block.place());
+        } else if (block instanceof Prose.Heading heading) {
+            line(heading.runs(), block.place());
+        } else if (block instanceof Prose.Quotation quotation) {
+            quotation.blocks().forEach(this::block);
+        } else if (block instanceof Prose.Items items) {
+            items.items().forEach(item -> item.forEach(this::block));
+        } else if (block instanceof Prose.Table table) {
+            table.head().forEach(cell -> line(cell, block.place()));
+            table.rows().forEach(row -> row.forEach(cell -> line(cell, block.place())));
+        } else if (block instanceof Prose.Picture picture) {
+            line(picture.caption(), block.place());
+        }
+    }
+
+    private void line(List<Inline> runs, Place place) {
+        String text = Inline.plain(runs);
+        if (!text.isEmpty()) {
+            lines.add(new Line(text, place));
+        }
+    }
+}

@@ -1,0 +1,44 @@
+package exergue.edition.methods;
+
+import exergue.measure.Kind;
+import exergue.measure.Reading;
+import exergue.model.Making;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What there is to say of die-axes.
+ *
+ * @param halfHours coins whose axis falls on a half hour
+ * @param unstruck  for cast and for machine-struck coins: how many have an axis, and whether all have the same
+ */
+public record AxisTally(int halfHours, List<Unstruck> unstruck) {
+
+    /** @param allAt the clock hour that all of at least two coins have */
+    public record Unstruck(Making making, int coins, Optional<BigDecimal> allAt) { }
+
+    static AxisTally of(List<Counted> coins) {
+        int halfHours = 0;
+        for (Counted coin : coins) {
+            halfHours += coin.figure(Kind.AXIS).filter(AxisTally::isHalfHour).isPresent() ? 1 : 0;
+        }
+        List<Unstruck> unstruck = new ArrayList<>();
+        for (Making making : List.of(Making.CAST, Making.MACHINE_STRUCK)) {
+            List<BigDecimal> hours = coins.stream().filter(coin -> coin.type().making().value() == making)
+                    .flatMap(coin -> coin.figure(Kind.AXIS).stream())
+                    .map(axis -> axis.first().value().stripTrailingZeros()).toList();
+            if (!hours.isEmpty()) {
+                boolean alike = hours.size() > 1 && hours.stream().distinct().count() == 1;
+                unstruck.add(new Unstruck(making, hours.size(), alike ? Optional.of(hours.get(0)) : Optional.empty()));
+            }
+        }
+        return new AxisTally(halfHours, List.copyOf(unstruck));
+    }
+
+    private static boolean isHalfHour(Reading.Read axis) {
+        BigDecimal doubled = axis.first().value().multiply(BigDecimal.valueOf(2)).stripTrailingZeros();
+        return doubled.scale() <= 0 && doubled.remainder(BigDecimal.valueOf(2)).signum() != 0;
+    }
+}

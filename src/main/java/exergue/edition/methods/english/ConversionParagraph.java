@@ -1,0 +1,66 @@
+package exergue.edition.methods.english;
+
+import exergue.edition.methods.Conversion;
+import exergue.edition.methods.MethodsParagraph;
+import exergue.edition.methods.Tally;
+import exergue.measure.Kind;
+import exergue.measure.Ratio;
+import exergue.measure.Unit;
+import exergue.measure.Units;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** What was converted from what, with the factor and its published source. */
+final class ConversionParagraph implements MethodsParagraph {
+
+    @Override
+    public List<String> sentences(Tally tally) {
+        List<String> sentences = new ArrayList<>();
+        Set<Unit> explained = new HashSet<>();
+        boolean weightsOrSizes = false;
+        for (Conversion conversion : tally.conversions()) {
+            sentences.add(sentence(conversion, explained));
+            weightsOrSizes |= conversion.kind() != Kind.AXIS;
+        }
+        if (weightsOrSizes) {
+            sentences.add("Converted figures are printed no finer than their source supports.");
+        }
+        return sentences;
+    }
+
+    private static String sentence(Conversion conversion, Set<Unit> explained) {
+        String noun = Grammar.agree(conversion.coins(), Grammar.noun(conversion.kind()));
+        String is = Grammar.is(conversion.coins());
+        String units = Grammar.list(conversion.units().stream().map(Grammar::plural).toList());
+        String what = "The " + noun + " of " + Grammar.count(conversion.coins(), "coin") + " " + is + " recorded in "
+                + units + " and " + is + " given here in " + normal(conversion.kind());
+        List<String> factors = conversion.units().stream().filter(explained::add)
+                .map(unit -> factor(unit, conversion.kind())).toList();
+        return factors.isEmpty() ? what + "." : what + " (" + String.join("; ", factors) + ").";
+    }
+
+    private static String factor(Unit unit, Kind kind) {
+        if (kind == Kind.AXIS) {
+            return "twelve hours to the full turn";
+        }
+        return "1 " + unit.name() + " = " + figure(unit.factor()) + Grammar.NO_BREAK
+                + (kind == Kind.WEIGHT ? Units.GRAM : Units.MILLIMETRE).symbol() + ", " + unit.source();
+    }
+
+    private static String figure(Ratio factor) {
+        String over = factor.numerator().toPlainString();
+        return factor.denominator().compareTo(BigDecimal.ONE) == 0
+                ? over : over + "/" + factor.denominator().toPlainString();
+    }
+
+    private static String normal(Kind kind) {
+        return switch (kind) {
+            case WEIGHT -> "grams";
+            case AXIS -> "clock hours";
+            case DIAMETER, THICKNESS -> "millimetres";
+        };
+    }
+}

@@ -1,0 +1,50 @@
+package exergue.edition.methods.english;
+
+import exergue.edition.methods.DamageTally;
+import exergue.edition.methods.DamageTally.Excepted;
+import exergue.edition.methods.MethodsParagraph;
+import exergue.edition.methods.Tally;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Damaged coins, and which weights stay out of statistics, with every exception and its reason. */
+final class DamageParagraph implements MethodsParagraph {
+
+    @Override
+    public List<String> sentences(Tally tally) {
+        DamageTally damage = tally.damage();
+        List<String> sentences = new ArrayList<>();
+        String marked = tally.style().signs().damaged().isBlank() ? ""
+                : " marked " + tally.style().signs().damaged() + " and";
+        if (damage.coins() > 0) {
+            sentences.add(kinds(damage));
+        }
+        if (damage.leftOut() > 0) {
+            sentences.add((damage.leftOut() == 1 ? "One weight of theirs is" : "Of their weights, "
+                    + Grammar.number(damage.leftOut()) + " are") + marked + " left out of weight statistics.");
+        }
+        for (Excepted exception : damage.exceptions()) {
+            sentences.add(sentence(exception, marked));
+        }
+        return sentences;
+    }
+
+    private static String kinds(DamageTally damage) {
+        int all = damage.kinds().stream().mapToInt(Tally.Count::times).sum();
+        String kinds = String.join("; ", damage.kinds().stream()
+                .map(kind -> kind.thing().word() + ": " + Grammar.number(kind.times())).toList());
+        String twice = all > damage.coins() ? "; some coins in more than one way" : "";
+        String detail = damage.kinds().size() == 1 ? damage.kinds().get(0).thing().word() : kinds + twice;
+        return Grammar.capital(Grammar.count(damage.coins(), "coin")) + " " + Grammar.is(damage.coins())
+                + " damaged or not as struck (" + detail + ").";
+    }
+
+    private static String sentence(Excepted exception, String marked) {
+        int coins = exception.numbers().size();
+        String whose = "The " + Grammar.agree(coins, "weight") + " of " + (coins == 1 ? "no." : "nos")
+                + Grammar.NO_BREAK + Grammar.list(exception.numbers()) + " " + Grammar.is(coins);
+        String what = exception.counts() ? " counted all the same"
+                : marked + " left out too, although no damage is recorded";
+        return whose + what + " (" + exception.why() + ").";
+    }
+}

@@ -1,0 +1,37 @@
+package exergue.edition.methods.english;
+
+import exergue.edition.methods.FlanTally;
+import exergue.edition.methods.MethodsParagraph;
+import exergue.edition.methods.Tally;
+import exergue.model.HouseStyle.Quotes;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What the diameter of a flan that is not round stands for. */
+final class FlanParagraph implements MethodsParagraph {
+
+    @Override
+    public List<String> sentences(Tally tally) {
+        FlanTally flans = tally.flans();
+        List<String> sentences = new ArrayList<>();
+        if (flans.twoWay() > 0) {
+            sentences.add("Square and rectangular flans are measured both ways ("
+                    + Grammar.count(flans.twoWay(), "coin") + ")"
+                    + (flans.oneWay() == 0 ? "."
+                    : "; of " + Grammar.number(flans.oneWay()) + " more only one side is recorded."));
+        } else if (flans.oneWay() > 0) {
+            sentences.add("Of " + Grammar.count(flans.oneWay(), "square or rectangular coin")
+                    + " only one side is recorded.");
+        }
+        if (flans.ranges() > 0) {
+            sentences.add("Two diameters joined by a dash are the least and the greatest ("
+                    + Grammar.count(flans.ranges(), "coin") + ").");
+        }
+        Quotes quotes = tally.style().quotes();
+        for (Tally.Count<String> means : flans.means()) {
+            sentences.add("The diameter of " + Grammar.count(means.times(), "coin") + " is to be understood as "
+                    + quotes.open() + means.thing() + quotes.close() + ".");
+        }
+        return sentences;
+    }
+}

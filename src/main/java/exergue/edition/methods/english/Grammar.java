@@ -1,0 +1,96 @@
+package exergue.edition.methods.english;
+
+import exergue.measure.Kind;
+import exergue.measure.Unit;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** Number and plural, lists, articles: what English asks of every sentence. */
+public final class Grammar {
+
+    /** Between a figure and its unit in running text. */
+    static final String NO_BREAK = "\u00A0";
+
+    private static final List<String> NUMBERS = List.of("no", "one", "two", "three", "four", "five", "six", "seven",
+            "eight", "nine", "ten");
+
+    private static final Map<String, String> PLURALS = Map.of("die-axis", "die-axes", "thickness", "thicknesses",
+            "inch", "inches", "gros", "gros");
+
+    private Grammar() { }
+
+    /** Words up to ten, figures above. */
+    public static String number(int n) {
+        return n < NUMBERS.size() ? NUMBERS.get(n) : String.format(Locale.ROOT, n < 10_000 ? "%d" : "%,d", n);
+    }
+
+    /** "one coin", "12 coins" */
+    static String count(int n, String noun) {
+        return number(n) + " " + agree(n, noun);
+    }
+
+    static String agree(int n, String noun) {
+        return n == 1 ? noun : plural(noun);
+    }
+
+    static String was(int n) {
+        return n == 1 ? "was" : "were";
+    }
+
+    static String is(int n) {
+        return n == 1 ? "is" : "are";
+    }
+
+    static String noun(Kind kind) {
+        return switch (kind) {
+            case WEIGHT -> "weight";
+            case DIAMETER -> "diameter";
+            case AXIS -> "die-axis";
+            case THICKNESS -> "thickness";
+        };
+    }
+
+    /** "sixteenth of an inch" becomes "sixteenths of an inch". */
+    static String plural(String noun) {
+        int of = noun.indexOf(" of ");
+        if (of > 0) {
+            return plural(noun.substring(0, of)) + noun.substring(of);
+        }
+        int lastWord = noun.lastIndexOf(' ') + 1;
+        String last = noun.substring(lastWord);
+        return noun.substring(0, lastWord) + PLURALS.getOrDefault(last, last + "s");
+    }
+
+    static String plural(Unit unit) {
+        return plural(unit.name());
+    }
+
+    /** "a, b and c" */
+    static String list(List<String> members) {
+        if (members.size() < 2) {
+            return String.join("", members);
+        }
+        int last = members.size() - 1;
+        return String.join(", ", members.subList(0, last)) + " and " + members.get(last);
+    }
+
+    static String capital(String words) {
+        int first = words.offsetByCodePoints(0, 1);
+        return words.substring(0, first).toUpperCase(Locale.ROOT) + words.substring(first);
+    }
+
+    /**
+     * "an electronic balance" for "electronic balance"; words that have an article, a possessive or a capital stay, and
+     * so do plurals such as "digital callipers with plastic jaws".
+     */
+    static String withArticle(String words) {
+        String head = words.split("[,(;]| with | of | by ", 2)[0].strip();
+        boolean plural = head.endsWith("s") && !head.endsWith("ss");
+        boolean determined = words.matches("(?:an?|the|one|two|three|several|his|her|their)\\b.*|[^\\p{Ll}].*");
+        if (plural || determined) {
+            return words;
+        }
+        return (words.matches("[aeiou].*") ? "an " : "a ") + words;
+    }
+}

@@ -1,0 +1,124 @@
+package exergue.edition.methods.english;
+
+import static exergue.edition.methods.english.Grammar.agree;
+import static exergue.edition.methods.english.Grammar.noun;
+import static exergue.edition.methods.english.Grammar.was;
+
+import exergue.edition.methods.Hand;
+import exergue.measure.Convention;
+import exergue.measure.Convention.AxisNotation;
+import exergue.measure.Convention.Direction;
+import exergue.measure.Kind;
+import exergue.measure.Ratio;
+import exergue.measure.Unit;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** With what and how one hand measured, as far as its convention says. */
+final class HowMeasured {
+
+    private final Hand hand;
+    private final Convention convention;
+
+    private HowMeasured(Hand hand) {
+        this.hand = hand;
+        this.convention = hand.convention();
+    }
+
+    /** @param oneOfSeveral true where the sentence has to point back to the hand just named */
+    static List<String> sentences(Hand hand, boolean oneOfSeveral) {
+        HowMeasured how = new HowMeasured(hand);
+        List<String> clauses = new ArrayList<>();
+        how.weights().ifPresent(clauses::add);
+        how.diameters().ifPresent(clauses::add);
+        how.axes().ifPresent(clauses::add);
+        List<String> sentences = new ArrayList<>();
+        if (!clauses.isEmpty()) {
+            String all = String.join("; ", clauses);
+            sentences.add((oneOfSeveral ? "Of these, " + all : Grammar.capital(all)) + ".");
+        }
+        int diameters = hand.printed(Kind.DIAMETER);
+        if (diameters > 0 && how.convention.sizing().direction() == Direction.NOT_SAID) {
+            sentences.add("It is not recorded along which line the " + agree(diameters, "diameter") + " "
+                    + was(diameters) + " taken.");
+        }
+        if (hand.printed(Kind.AXIS) > 0 && how.convention.turning().anticlockwise()) {
+            sentences.add("This source counts anticlockwise; its die-axes are turned to clockwise here.");
+        }
+        if (hand.figuresPrinted() > 0) {
+            how.convention.cleaning().ifPresent(state -> sentences.add("The coins were measured " + state + "."));
+        }
+        return sentences;
+    }
+
+    private Optional<String> weights() {
+        Convention.Weighing weighing = convention.weighing();
+        return clause(Kind.WEIGHT, "taken", weighing.instrument().map(HowMeasured::with).orElse(""),
+                weighing.resolution().map(step -> step(step, weighing.unit(), "g")));
+    }
+
+    private Optional<String> diameters() {
+        Convention.Sizing sizing = convention.sizing();
+        String how = along(sizing.direction()) + sizing.instrument().map(HowMeasured::with).orElse("");
+        return clause(Kind.DIAMETER, "taken", how, sizing.resolution().map(step -> step(step, sizing.unit(), "mm")));
+    }
+
+    private Optional<String> axes() {
+        Convention.Turning turning = convention.turning();
+        String notation = turning.notation() == AxisNotation.NOT_SAID ? ""
+                : (turning.notation() == AxisNotation.ARROWS ? " as " : " in ") + turning.notation().word();
+        return clause(Kind.AXIS, "recorded", notation,
+                turning.resolution().map(step -> step(step, Optional.empty(), "h")));
+    }
+
+    /** "the weights were taken with an electronic balance (read to 0.01 g)"; nothing where nothing is known. */
+    private Optional<String> clause(Kind kind, String verb, String how, Optional<String> step) {
+        int figures = hand.printed(kind);
+        if (figures == 0 || how.isEmpty() && step.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of("the " + agree(figures, noun(kind)) + " " + was(figures) + " " + verb + how
+                + step.map(size -> " (read to " + size + ")").orElse(""));
+    }
+
+    private static String with(String instrument) {
+        return " with " + Grammar.withArticle(instrument);
+    }
+
+    private static String along(Direction direction) {
+        return switch (direction) {
+            case NOT_SAID -> "";
+            case GREATEST -> " across the greatest width";
+            case LEAST_AND_GREATEST -> " across the least and the greatest width";
+            case TOP_TO_BOTTOM -> " from top to bottom of the obverse";
+            case SIDE_TO_SIDE -> " from side to side of the obverse";
+            case MEAN -> " as the mean of several";
+            case FROM_PHOTOGRAPH -> " from a scaled photograph";
+        };
+    }
+
+    /** A resolution in the source's own unit: 0.1 gr, 1/16 in. */
+    private static String step(BigDecimal normal, Optional<Unit> unit, String normalSymbol) {
+        if (unit.isEmpty() || unit.get().isNormal()) {
+            return plain(normal) + Grammar.NO_BREAK + normalSymbol;
+        }
+        BigDecimal own = new Ratio(unit.get().factor().denominator(), unit.get().factor().numerator()).times(normal);
+        return fraction(own).orElse(plain(own)) + Grammar.NO_BREAK + unit.get().symbol();
+    }
+
+    /** Halves to sixty-fourths, as rules are divided; only where that is shorter than the decimals. */
+    private static Optional<String> fraction(BigDecimal value) {
+        for (int parts = 4; parts <= 64; parts *= 2) {
+            if (value.multiply(BigDecimal.valueOf(parts)).compareTo(BigDecimal.ONE) == 0) {
+                return Optional.of("1/" + parts);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static String plain(BigDecimal value) {
+        return value.stripTrailingZeros().toPlainString();
+    }
+}

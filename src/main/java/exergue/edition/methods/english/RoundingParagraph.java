@@ -1,0 +1,45 @@
+package exergue.edition.methods.english;
+
+import exergue.edition.methods.MethodsParagraph;
+import exergue.edition.methods.Tally;
+import exergue.measure.Kind;
+import exergue.measure.PrintForm;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+
+/** To how many decimals figures are printed, what was rounded and how, and that nothing is padded. */
+final class RoundingParagraph implements MethodsParagraph {
+
+    @Override
+    public List<String> sentences(Tally tally) {
+        PrintForm form = tally.style().form();
+        List<String> kinds = new ArrayList<>();
+        List<String> rounded = new ArrayList<>();
+        for (Kind kind : tally.style().order()) {
+            if (kind != Kind.AXIS && tally.figures(kind) > 0) {
+                int decimals = kind == Kind.WEIGHT ? form.weightDecimals() : form.diameterDecimals();
+                kinds.add(Grammar.plural(Grammar.noun(kind)) + " to "
+                        + fineness(decimals, kind == Kind.WEIGHT ? "gram" : "millimetre"));
+                if (tally.rounded().containsKey(kind)) {
+                    rounded.add(Grammar.count(tally.rounded().get(kind), Grammar.noun(kind)));
+                }
+            }
+        }
+        if (kinds.isEmpty()) {
+            return List.of();
+        }
+        String printed = Grammar.capital(Grammar.list(kinds)).replaceFirst(" to ", " are printed to ");
+        if (rounded.isEmpty()) {
+            return List.of(printed + "; no figure had to be rounded, and none is padded with noughts.");
+        }
+        String halves = form.rounding() == RoundingMode.HALF_UP ? "halves upwards" : "halves to the even digit";
+        return List.of(printed + ".", "Finer records (" + Grammar.list(rounded) + ") are rounded, " + halves
+                + "; coarser ones stand as recorded and are never padded with noughts.");
+    }
+
+    private static String fineness(int decimals, String unit) {
+        return decimals == 0 ? "whole " + unit + "s"
+                : "at most " + Grammar.count(decimals, "decimal") + " of a " + unit;
+    }
+}
