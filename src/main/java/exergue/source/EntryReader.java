@@ -1,0 +1,67 @@
+package exergue.source;
+
+import exergue.finding.Finding;
+import exergue.finding.Place;
+import exergue.model.Written;
+import exergue.source.keys.FileKind;
+import exergue.source.shape.Desk;
+import exergue.source.shape.MapOf;
+import exergue.source.shape.Site;
+import exergue.source.text.Notebook;
+import exergue.source.text.SourceText;
+import exergue.source.text.TextCodes;
+import exergue.source.text.TextReader;
+import exergue.source.yaml.YamlReader;
+import java.io.IOException;
+import java.util.Optional;
+
+/** One YAML file to what it stands for. */
+final class EntryReader {
+
+    private final TextReader texts;
+    private final Notebook notebook;
+
+    EntryReader(TextReader texts, Notebook notebook) {
+        this.texts = texts;
+        this.notebook = notebook;
+    }
+
+    /** Empty where the file cannot be used at all; the reason is in the notebook then. */
+    <T> Optional<T> read(FileKind<T> kind, String file, Desk desk) throws IOException {
+        Optional<SourceText> text = texts.read(file);
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        YamlReader.Read read = YamlReader.read(text.get(), notebook);
+        if (!read.understood()) {
+            return Optional.empty();
+        }
+        if (read.value().isEmpty()) {
+            if (isEntry(kind)) {
+                notebook.add(Finding.of(TextCodes.EMPTY_FILE, Place.ofFile(file), "", "There is nothing in this file.",
+                        "Fill it in, or delete the file."));
+            }
+            return Optional.empty();
+        }
+        return kind.wanted().bind(read.value().get(), site(kind, file, desk));
+    }
+
+    /** A file of lists may be empty, or hold only comments: then there is none of what it lists. */
+    private static boolean isEntry(FileKind<?> kind) {
+        return !(kind.wanted() instanceof MapOf<?>) && kind != FileKind.HOUSE_STYLE;
+    }
+
+    /**
+     * What stands for a file that cannot be used or is not there: its id, and nothing else. So what points to it
+     * does not have to be reported as well.
+     */
+    <T> T standIn(FileKind<T> kind, String file, Desk desk) {
+        return kind.wanted().standIn(site(kind, file, desk), Place.ofFile(file));
+    }
+
+    private static Site site(FileKind<?> kind, String file, Desk desk) {
+        int dot = file.lastIndexOf('.');
+        String name = file.substring(file.lastIndexOf('/') + 1, dot);
+        return Site.ofFile(desk, kind.wanted(), new Written<>(name, Place.ofFile(file)));
+    }
+}

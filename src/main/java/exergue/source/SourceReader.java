@@ -1,0 +1,122 @@
+package exergue.source;
+
+import exergue.files.Tree;
+import exergue.measure.Convention;
+import exergue.model.Catalogue;
+import exergue.model.Chapter;
+import exergue.model.Coin;
+import exergue.model.HouseStyle;
+import exergue.model.NaturalOrder;
+import exergue.model.Type;
+import exergue.model.Written;
+import exergue.source.keys.CatalogueFile;
+import exergue.source.keys.FileKind;
+import exergue.source.markdown.Manuscript;
+import exergue.source.markdown.MarkdownReader;
+import exergue.source.shape.Desk;
+import exergue.source.shape.PathTexts;
+import exergue.source.text.Notebook;
+import exergue.source.text.TextReader;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+
+/** Reads a whole tree: every file once, all findings in one run. */
+public final class SourceReader {
+
+    /** What stands until the house style is read; nothing before it has prose. */
+    private static final HouseStyle.Quotes STRAIGHT = new HouseStyle.Quotes("\"", "\"", "'", "'");
+
+    private final Notebook notebook = new Notebook();
+    private final Set<String> files;
+    private final Set<String> seen = new LinkedHashSet<>();
+    private final TextReader texts;
+    private final EntryReader entries;
+
+    private SourceReader(Tree tree) throws IOException {
+        this.files = new LinkedHashSet<>(tree.files());
+        this.texts = new TextReader(tree, notebook);
+        this.entries = new EntryReader(texts, notebook);
+    }
+
+    /** @throws IOException if the disk fails, never because of what a file says */
+    public static Loaded read(Tree tree) throws IOException {
+        return new SourceReader(tree).read();
+    }
+
+    private Loaded read() throws IOException {
+        Inventory inventory = new Inventory(files, notebook);
+        Desk desk = new Desk(notebook, files, STRAIGHT, Map.of());
+        HouseStyle style = single(FileKind.HOUSE_STYLE, desk);
+        desk = desk.with(style.quotes());
+        Map<String, Written<Convention>> conventions = single(FileKind.CONVENTIONS, desk);
+        desk = desk.with(conventions);
+        Optional<CatalogueFile> own = Optional.empty();
+        if (files.contains(FileKind.CATALOGUE.where())) {
+            seen.add(FileKind.CATALOGUE.where());
+            own = entries.read(FileKind.CATALOGUE, FileKind.CATALOGUE.where(), desk);
+        } else {
+            inventory.reportNoCatalogue();
+        }
+        Catalogue catalogue = catalogue(own, style, desk);
+        if (own.isPresent()) {
+            inventory.reportUnread(seen, own.get().templates());
+        }
+        return new Loaded(own.map(file -> catalogue), notebook.findings());
+    }
+
+    private Catalogue catalogue(Optional<CatalogueFile> own, HouseStyle style, Desk desk) throws IOException {
+        CatalogueFile file = own.orElseGet(() -> entries.standIn(FileKind.CATALOGUE, FileKind.CATALOGUE.where(), desk));
+        return new Catalogue(file.title(), file.plan(), style, desk.conventions(), single(FileKind.WORKS, desk),
+                single(FileKind.MINTS, desk), single(FileKind.RULERS, desk), single(FileKind.FIND_SPOTS, desk),
+                single(FileKind.COLLECTIONS, desk), folder(FileKind.TYPE, desk, Type::id), folder(FileKind.COIN, desk, Coin::id),
+                chapters(file, desk), file.templates());
+    }
+
+    /** A file that may be missing; then what counts is what an empty one would say. */
+    private <T> T single(FileKind<T> kind, Desk desk) throws IOException {
+        if (!files.contains(kind.where())) {
+            return entries.standIn(kind, kind.where(), desk);
+        }
+        seen.add(kind.where());
+        Optional<T> read = entries.read(kind, kind.where(), desk);
+        return read.orElseGet(() -> entries.standIn(kind, kind.where(), desk));
+    }
+
+    private <T> List<T> folder(FileKind<T> kind, Desk desk, Function<T, Written<String>> id) throws IOException {
+        List<T> all = new ArrayList<>();
+        for (String file : files) {
+            if (file.startsWith(kind.where()) && file.endsWith(".yaml")) {
+                seen.add(file);
+                all.add(entries.read(kind, file, desk).orElseGet(() -> entries.standIn(kind, file, desk)));
+            }
+        }
+        Comparator<T> byId = Comparator.comparing(entry -> id.apply(entry).value(), NaturalOrder.INSTANCE);
+        all.sort(byId.thenComparing(entry -> id.apply(entry).place()));
+        return all;
+    }
+
+    private Map<String, Chapter> chapters(CatalogueFile file, Desk desk) throws IOException {
+        Manuscript.House house = new Manuscript.House(notebook, files, desk.quotes());
+        Map<String, Chapter> chapters = new LinkedHashMap<>();
+        List<Written<String>> parts = new ArrayList<>(file.plan().front());
+        parts.addAll(file.plan().body());
+        parts.addAll(file.plan().back());
+        for (Written<String> part : parts) {
+            String path = part.value();
+            if (PathTexts.PARTS.contains(path) || path.isEmpty() || !seen.add(path)) {
+                continue;
+            }
+            texts.read(path).ifPresent(text -> chapters.put(path, MarkdownReader.chapter(text, house)));
+        }
+        return Collections.unmodifiableMap(chapters);
+    }
+}

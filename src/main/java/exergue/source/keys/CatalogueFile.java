@@ -1,0 +1,79 @@
+package exergue.source.keys;
+
+import exergue.model.BookPlan;
+import exergue.model.Phrase;
+import exergue.model.TitleMatter;
+import exergue.model.Written;
+import exergue.source.shape.Block;
+import exergue.source.shape.Fields;
+import exergue.source.shape.Key;
+import exergue.source.shape.Keys;
+import exergue.source.shape.ListOf;
+import exergue.source.shape.PathTexts;
+import exergue.source.shape.ShapeCodes;
+import exergue.source.shape.Site;
+import exergue.source.shape.Text;
+import exergue.source.shape.Texts;
+import exergue.source.yaml.Scalar;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * catalogue.yaml: the catalogue's own file.
+ *
+ * @param templates folder with templates of the catalogue's own
+ */
+public record CatalogueFile(TitleMatter title, BookPlan plan, Optional<String> templates) {
+
+    private static final Text<Written<String>> LANGUAGE = new Text<>("language", List.of("en"), "", false, CatalogueFile::language,
+            (site, place) -> new Written<>("en", place));
+
+    private static final Keys KEYS = new Keys("the catalogue");
+
+    private static final Key<Written<String>> TITLE = KEYS.must("title", Texts.WORDS, "The title of the book.", "Coins of the Harbour");
+    private static final Key<Optional<Written<String>>> SUBTITLE = KEYS.may("subtitle", Texts.WORDS, "The subtitle.", "A catalogue");
+    private static final Key<List<Written<String>>> AUTHORS = KEYS.or("authors", new ListOf<>(Texts.WORDS), "",
+            "The authors, in the order of the title page.", "[A. Author, B. Author]");
+    private static final Key<Optional<Written<String>>> PLACE = KEYS.may("place", Texts.WORDS, "Where it is published.", "Lampron");
+    private static final Key<Optional<Written<String>>> PUBLISHER = KEYS.may("publisher", Texts.WORDS, "The publisher.", "Harbour Press");
+    private static final Key<Optional<Written<String>>> YEAR = KEYS.may("year", Texts.WORDS, "Year of publication.", "2026");
+    private static final Key<Optional<Written<String>>> SERIES = KEYS.may("series", Texts.WORDS, "Series and volume.", "Harbour Studies 3");
+    private static final Key<Optional<Phrase>> NOTICE = KEYS.may("notice", Texts.LINE, "A sentence for the title page.",
+            "All of it is invented.");
+    private static final Key<List<Phrase>> IMPRINT = KEYS.or("imprint", new ListOf<>(Texts.LINE), "",
+            "Lines for the back of the title page.", "[First published 2026, Set in Gentium]");
+    private static final Key<Written<String>> LANGUAGE_KEY = KEYS.must("language", LANGUAGE,
+            "The language of the book; this version has English.", "en");
+    private static final Key<BookPlan> PARTS = KEYS.must("parts", parts(), "The parts of the book in their order.", "");
+    private static final Key<Optional<Written<String>>> TEMPLATES = KEYS.may("templates", PathTexts.FOLDER,
+            "Folder with page templates of the catalogue's own.", "templates");
+
+    static final Block<CatalogueFile> BLOCK = KEYS.block(CatalogueFile::bind);
+
+    private static CatalogueFile bind(Fields f) {
+        TitleMatter title = new TitleMatter(f.get(TITLE), f.get(SUBTITLE), f.get(AUTHORS), f.get(PLACE), f.get(PUBLISHER),
+                f.get(YEAR), f.get(SERIES), f.get(NOTICE), f.get(IMPRINT), f.get(LANGUAGE_KEY));
+        return new CatalogueFile(title, f.get(PARTS), f.get(TEMPLATES).map(Written::value));
+    }
+
+    private static Block<BookPlan> parts() {
+        String which = " Parts are " + String.join(", ", PathTexts.PARTS) + ", or the path of a chapter.";
+        Keys keys = new Keys("the parts of the book");
+        Key<List<Written<String>>> front = keys.or("front", new ListOf<>(PathTexts.PART), "",
+                "Before the body, with roman page numbers." + which, "[title, imprint, contents]");
+        Key<List<Written<String>>> body = keys.or("body", new ListOf<>(PathTexts.PART), "",
+                "The body, with arabic page numbers from 1." + which, "[chapters/introduction.md, methods, catalogue]");
+        Key<List<Written<String>>> back = keys.or("back", new ListOf<>(PathTexts.PART), "",
+                "After the body; page numbers go on." + which, "[works]");
+        return keys.block(f -> new BookPlan(f.get(front), f.get(body), f.get(back)));
+    }
+
+    private static Optional<Written<String>> language(Scalar scalar, Site site) {
+        if (scalar.text().equals("en")) {
+            return Optional.of(new Written<>("en", scalar.place()));
+        }
+        site.report(ShapeCodes.LANGUAGE_NOT_YET, scalar.place(), "The language “" + scalar.text() + "” is not one this version can set.",
+                "Write language: en. English is the only language of this version.");
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,61 @@
+package exergue.source.keys;
+
+import exergue.model.Coin;
+import exergue.model.Written;
+import exergue.source.shape.Block;
+import exergue.source.shape.Key;
+import exergue.source.shape.Keys;
+import exergue.source.shape.PathTexts;
+import exergue.source.shape.Texts;
+import java.util.Optional;
+
+/** The small blocks inside a coin. */
+final class CoinParts {
+
+    static final Block<Coin.WeightCounts> WEIGHT_COUNTS = weightCounts();
+    static final Block<Coin.Dies> DIES = dies();
+    static final Block<Coin.Holding> HOLDING = holding();
+    static final Block<Coin.Find> FIND = find();
+    static final Block<Coin.Photograph> PHOTOGRAPH = photograph();
+
+    private CoinParts() { }
+
+    private static Block<Coin.WeightCounts> weightCounts() {
+        Keys keys = new Keys("whether a weight counts");
+        Key<Written<Boolean>> counts = keys.must("counts", Texts.YES_OR_NO, "Whether the weight counts in statistics.", "yes");
+        Key<Written<String>> why = keys.must("why", Texts.WORDS, "Why, in your words.", "the chip weighs next to nothing");
+        return keys.block(f -> new Coin.WeightCounts(f.get(counts), f.get(why)));
+    }
+
+    private static Block<Coin.Dies> dies() {
+        Keys keys = new Keys("the dies of a coin");
+        Key<Optional<Written<String>>> obverse = keys.may("obverse", Texts.WORDS, "Name of the obverse die.", "O1");
+        Key<Optional<Written<String>>> reverse = keys.may("reverse", Texts.WORDS, "Name of the reverse die.", "R3");
+        return keys.block(f -> new Coin.Dies(f.get(obverse), f.get(reverse)));
+    }
+
+    private static Block<Coin.Holding> holding() {
+        Keys keys = new Keys("where a coin is held");
+        Key<Written<String>> id = keys.must("id", Texts.ID, "The collection, from collections.yaml.", "town-museum");
+        Key<Optional<Written<String>>> number = keys.may("number", Texts.WORDS, "The collection's own number.", "1931.42");
+        return keys.block(f -> new Coin.Holding(f.get(id), f.get(number)));
+    }
+
+    private static Block<Coin.Find> find() {
+        Keys keys = new Keys("a find");
+        Key<Written<String>> spot = keys.must("spot", Texts.ID, "The find-spot, from find-spots.yaml.", "harbour");
+        Key<Optional<Written<String>>> context = keys.may("context", Texts.WORDS, "Layer or trench, as printed.", "Trench C, layer 4");
+        Key<Optional<Written<String>>> number = keys.may("number", Texts.WORDS, "The excavation's own number.", "C 118");
+        return keys.block(f -> new Coin.Find(f.get(spot), f.get(context), f.get(number)));
+    }
+
+    private static Block<Coin.Photograph> photograph() {
+        Keys keys = new Keys("photographs");
+        Key<Optional<Written<String>>> obverse = keys.may("obverse", PathTexts.PHOTOGRAPH,
+                "Path of the picture of the obverse, from the folder of the catalogue.", "photographs/lk-0042-obv.jpg");
+        Key<Optional<Written<String>>> reverse = keys.may("reverse", PathTexts.PHOTOGRAPH,
+                "Path of the picture of the reverse.", "photographs/lk-0042-rev.jpg");
+        Key<Optional<Written<String>>> credit = keys.may("credit", Texts.WORDS, "Whom to thank, as printed.", "Photograph: the museum");
+        return keys.block(f -> new Coin.Photograph(f.get(obverse), f.get(reverse), f.get(credit)));
+    }
+}

@@ -1,0 +1,73 @@
+package exergue.source.keys;
+
+import exergue.model.Collection;
+import exergue.model.FindSpot;
+import exergue.model.Mint;
+import exergue.model.Phrase;
+import exergue.model.Ruler;
+import exergue.model.Work;
+import exergue.model.Written;
+import exergue.source.shape.Block;
+import exergue.source.shape.Key;
+import exergue.source.shape.Keys;
+import exergue.source.shape.Texts;
+import java.util.Optional;
+
+/** What stands under an id in works, mints, rulers, find-spots and collections. */
+final class ListedKeys {
+
+    static final Block<Work> WORK = work();
+    static final Block<Mint> MINT = mint();
+    static final Block<Ruler> RULER = ruler();
+    static final Block<FindSpot> FIND_SPOT = findSpot();
+    static final Block<Collection> COLLECTION = collection();
+
+    private ListedKeys() { }
+
+    private static Block<Work> work() {
+        Keys keys = new Keys("a work");
+        Key<Written<String>> sign = keys.must("sign", Texts.WORDS, "The abbreviation printed in references.", "Hallam");
+        Key<Optional<Written<String>>> authors = keys.may("authors", Texts.WORDS, "Authors as printed.", "Hallam, R.");
+        Key<Optional<Written<String>>> year = keys.may("year", Texts.WORDS, "Year as printed.", "1931");
+        Key<Written<String>> title = keys.must("title", Texts.WORDS, "The title.", "The coins of the harbour");
+        Key<Optional<Written<String>>> in = keys.may("in", Texts.WORDS, "Journal, series or collected volume, set in italic.",
+                "Papers of the Harbour Society");
+        Key<Optional<Written<String>>> rest = keys.may("rest", Texts.WORDS, "Volume, place, pages: what follows, as printed.",
+                "4, pp. 12–80");
+        return keys.block(f -> new Work(f.site().entry(), f.get(sign), f.get(authors), f.get(year), f.get(title), f.get(in), f.get(rest)));
+    }
+
+    private static Block<Mint> mint() {
+        Keys keys = new Keys("a mint");
+        Key<Written<String>> name = keys.must("name", Texts.WORDS, "The heading of the mint.", "Lampron");
+        Key<Optional<Phrase>> note = keys.may("note", Texts.LINE, "A paragraph under the heading.", "The mint by the harbour.");
+        return keys.block(f -> new Mint(f.site().entry(), f.get(name), f.get(note)));
+    }
+
+    private static Block<Ruler> ruler() {
+        Keys keys = new Keys("a ruler");
+        Key<Written<String>> name = keys.must("name", Texts.WORDS, "The heading of the ruler.", "Archon I");
+        Key<Optional<Written<String>>> dates = keys.may("dates", Texts.WORDS, "Dates as printed.", "c. 212–198 BC");
+        Key<Optional<Phrase>> note = keys.may("note", Texts.LINE, "A paragraph under the heading.", "He moved the mint.");
+        return keys.block(f -> new Ruler(f.site().entry(), f.get(name), f.get(dates), f.get(note)));
+    }
+
+    private static Block<FindSpot> findSpot() {
+        Keys keys = new Keys("a find-spot");
+        Key<Written<String>> name = keys.must("name", Texts.WORDS,
+                "A coarse name that is safe to print: a district, or a site open to the public.", "Harbour quarter");
+        Key<Optional<Written<String>>> exact = keys.may("exact", Texts.WORDS,
+                "The exact place; never printed unless the next key allows it.", "north quay, square C4");
+        Key<Written<Boolean>> mayPrint = keys.or("exact-may-be-printed", Texts.YES_OR_NO, "no",
+                "Whether the exact place may be printed.", "yes");
+        return keys.block(f -> new FindSpot(f.site().entry(), f.get(name), f.get(exact), f.get(mayPrint).value()));
+    }
+
+    private static Block<Collection> collection() {
+        Keys keys = new Keys("a collection");
+        Key<Written<String>> name = keys.must("name", Texts.WORDS, "The name in full.", "Town Museum");
+        Key<Written<String>> sign = keys.must("sign", Texts.WORDS, "The short form printed in rows.", "TM");
+        Key<Optional<Written<String>>> place = keys.may("place", Texts.WORDS, "Where it is.", "Lampron");
+        return keys.block(f -> new Collection(f.site().entry(), f.get(name), f.get(sign), f.get(place)));
+    }
+}

@@ -1,0 +1,64 @@
+package exergue.source.keys;
+
+import exergue.measure.Kind;
+import exergue.measure.PrintForm;
+import exergue.model.Written;
+import exergue.source.shape.Block;
+import exergue.source.shape.Fields;
+import exergue.source.shape.Key;
+import exergue.source.shape.Keys;
+import exergue.source.shape.ListOf;
+import exergue.source.shape.Texts;
+import java.math.RoundingMode;
+import java.util.List;
+
+/** {@code measurement-line} of the house style. */
+record MeasurementLine(List<Kind> order, String separator, PrintForm form, String missing, String notApplicable,
+                       String illegible) {
+
+    private static final Keys KEYS = new Keys("the measurement line");
+
+    private static final Key<List<Written<Kind>>> ORDER = KEYS.or("order",
+            new ListOf<>(Texts.oneOf(List.of(Kind.values()), Kind::word, "")), "weight, diameter, axis",
+            "What is printed, in this order.", "[weight, axis, diameter]");
+    private static final Key<Written<String>> SEPARATOR = KEYS.or("separator", Texts.WORDS_OR_NONE, ", ",
+            "What stands between the members.", "\"; \"");
+    private static final Key<Written<String>> DECIMAL_MARK = KEYS.or("decimal-mark",
+            Texts.choice(List.of("point", "comma"), word -> word.equals("comma") ? "," : "."), "point",
+            "The decimal mark the book prints.", "comma");
+    private static final Key<Written<String>> UNIT_SPACE = KEYS.or("unit-space",
+            Texts.choice(List.of("narrow", "normal", "none"), MeasurementLine::space), "narrow",
+            "The space between figure and unit. It never breaks.", "normal");
+    private static final Key<Written<Integer>> WEIGHT_DECIMALS = KEYS.or("weight-decimals", Texts.WHOLE_NUMBER, "2",
+            "Most decimals of a weight. Fewer in the source are never filled up.", "1");
+    private static final Key<Written<Integer>> DIAMETER_DECIMALS = KEYS.or("diameter-decimals", Texts.WHOLE_NUMBER, "0",
+            "Most decimals of a diameter.", "1");
+    private static final Key<Written<RoundingMode>> ROUNDING = KEYS.or("rounding", Texts.choice(List.of("half-even", "half-up"),
+            word -> word.equals("half-up") ? RoundingMode.HALF_UP : RoundingMode.HALF_EVEN), "half-even",
+            "Where a figure half-way between two goes: to the even one, or up.", "half-up");
+    private static final Key<Written<String>> HOUR_SIGN = KEYS.or("hour-sign", Texts.WORDS_OR_NONE, "h",
+            "What stands for hours.", "\"\"");
+    private static final Key<Written<String>> MISSING = KEYS.or("missing", Texts.WORDS_OR_NONE, "–",
+            "Printed where a figure is missing.", "n/a");
+    private static final Key<Written<String>> NOT_APPLICABLE = KEYS.or("not-applicable", Texts.WORDS_OR_NONE, "",
+            "Printed where there can be none.", "\"\"");
+    private static final Key<Written<String>> ILLEGIBLE = KEYS.or("illegible", Texts.WORDS_OR_NONE, "[–]",
+            "Printed where a figure was written and cannot be read.", "\"[?]\"");
+
+    static final Block<MeasurementLine> BLOCK = KEYS.block(MeasurementLine::bind);
+
+    private static MeasurementLine bind(Fields f) {
+        PrintForm form = new PrintForm(f.get(WEIGHT_DECIMALS).value(), f.get(DIAMETER_DECIMALS).value(), f.get(ROUNDING).value(),
+                f.get(DECIMAL_MARK).value(), f.get(UNIT_SPACE).value(), f.get(HOUR_SIGN).value());
+        return new MeasurementLine(f.get(ORDER).stream().map(Written::value).toList(), f.get(SEPARATOR).value(), form,
+                f.get(MISSING).value(), f.get(NOT_APPLICABLE).value(), f.get(ILLEGIBLE).value());
+    }
+
+    private static String space(String word) {
+        return switch (word) {
+            case "narrow" -> "\u202F";
+            case "normal" -> "\u00A0";
+            default -> "";
+        };
+    }
+}

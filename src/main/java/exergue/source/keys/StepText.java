@@ -1,0 +1,42 @@
+package exergue.source.keys;
+
+import exergue.measure.Dimension;
+import exergue.measure.Kind;
+import exergue.measure.Unit;
+import exergue.measure.Units;
+import exergue.source.shape.ShapeCodes;
+import exergue.source.shape.Site;
+import exergue.source.shape.Text;
+import exergue.source.yaml.Scalar;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** The smallest step of a balance or a rule: one figure with its unit. Not a reading: no coin weighs 0.01 g. */
+final class StepText {
+
+    private static final Pattern SHAPE = Pattern.compile("([0-9]{1,6}(?:[.,][0-9]{1,6})?) ?(\\D.{0,40})");
+
+    private StepText() { }
+
+    /** In grams, millimetres or clock hours. */
+    static Text<BigDecimal> of(Kind kind) {
+        return new Text<>("figure with its unit", List.of(), "", false, (scalar, site) -> step(kind.dimension(), scalar, site),
+                (site, place) -> BigDecimal.ONE);
+    }
+
+    private static Optional<BigDecimal> step(Dimension dimension, Scalar scalar, Site site) {
+        Matcher matcher = SHAPE.matcher(scalar.text().strip());
+        Optional<Unit> unit = matcher.matches()
+                ? Units.named(matcher.group(2)).filter(u -> u.dimension() == dimension) : Optional.empty();
+        Optional<BigDecimal> step = unit.map(u -> u.factor().times(new BigDecimal(matcher.group(1).replace(',', '.'))))
+                .filter(value -> value.signum() > 0);
+        if (step.isEmpty()) {
+            site.report(ShapeCodes.NO_STEP, scalar.place(), "“" + scalar.text() + "” is not one figure with its unit.",
+                    "Write the smallest step that can be read, such as 0.01 g, 0.1 mm or 1 h.");
+        }
+        return step;
+    }
+}

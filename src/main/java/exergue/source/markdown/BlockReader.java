@@ -1,0 +1,197 @@
+package exergue.source.markdown;
+
+import exergue.finding.Place;
+import exergue.model.Inline;
+import exergue.model.Prose;
+import exergue.source.text.NamedFile;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.commonmark.ext.gfm.tables.TableBlock;
+import org.commonmark.ext.gfm.tables.TableCell;
+import org.commonmark.ext.gfm.tables.TableHead;
+import org.commonmark.node.BlockQuote;
+import org.commonmark.node.FencedCodeBlock;
+import org.commonmark.node.Heading;
+import org.commonmark.node.HtmlBlock;
+import org.commonmark.node.Image;
+import org.commonmark.node.IndentedCodeBlock;
+import org.commonmark.node.ListBlock;
+import org.commonmark.node.Node;
+import org.commonmark.node.OrderedList;
+import org.commonmark.node.Paragraph;
+import org.commonmark.node.Text;
+import org.commonmark.node.ThematicBreak;
+
+/** The blocks of a chapter or a note. */
+final class BlockReader {
+
+    private static final String AS_PARAGRAPH = "It is printed as a plain paragraph. ";
+
+    private final Manuscript manuscript;
+
+    BlockReader(Manuscript manuscript) {
+        this.manuscript = manuscript;
+    }
+
+    List<Prose> blocks(Node parent) {
+        List<Prose> blocks = new ArrayList<>();
+        for (Node node = parent.getFirstChild(); node != null; node = node.getNext()) {
+            block(node, blocks);
+        }
+        return blocks;
+    }
+
+    private void block(Node node, List<Prose> blocks) {
+        Place place = InlineReader.place(node, manuscript);
+        if (node instanceof Paragraph) {
+            paragraph(node, place, blocks);
+        } else if (node instanceof Heading heading) {
+            blocks.add(new Prose.Heading(heading.getLevel(), inline(node), place));
+        } else if (node instanceof BlockQuote) {
+            blocks.add(new Prose.Quotation(blocks(node), place));
+        } else if (node instanceof ListBlock list) {
+            blocks.add(items(list, place));
+        } else if (node instanceof TableBlock) {
+            blocks.add(table(node, place));
+        } else if (node instanceof ThematicBreak) {
+            blocks.add(new Prose.Rule(place));
+        } else {
+            refused(node, place, blocks);
+        }
+    }
+
+    private void refused(Node node, Place place, List<Prose> blocks) {
+        if (node instanceof HtmlBlock html) {
+            manuscript.report(MarkdownCodes.RAW_HTML, place,
+                    "“" + html.getLiteral().lines().findFirst().orElse("") + "” is HTML, which entries do not use.",
+                    "Delete it, and write what is meant in plain words or Markdown.");
+        } else if (node instanceof IndentedCodeBlock code) {
+            manuscript.report(MarkdownCodes.UNSUPPORTED_MARKDOWN, place,
+                    "Lines indented by four spaces are program text in Markdown, which a catalogue does not have.",
+                    AS_PARAGRAPH + "Take the spaces away.");
+            blocks.add(words(code.getLiteral(), place));
+        } else if (node instanceof FencedCodeBlock code) {
+            manuscript.report(MarkdownCodes.UNSUPPORTED_MARKDOWN, place,
+                    "Lines between ``` or ~~~ are program text in Markdown, which a catalogue does not have.",
+                    AS_PARAGRAPH + "Take the marks away.");
+            blocks.add(words(code.getLiteral(), place));
+        } else {
+            manuscript.report(MarkdownCodes.UNSUPPORTED_MARKDOWN, place,
+                    "A line such as “[name]: address” is not printed: Markdown takes it for a note on links.",
+                    "Write the address where the link stands: [words](https://…).");
+        }
+    }
+
+    private Prose words(String literal, Place place) {
+        String line = manuscript.composed().apply(literal.strip().replace('\n', ' '));
+        return new Prose.Paragraph(List.of(new Inline.Words(line)), place);
+    }
+
+    private void paragraph(Node node, Place place, List<Prose> blocks) {
+        InlineReader reader = new InlineReader(manuscript);
+        List<Inline> runs = reader.read(node);
+        if (!Inline.plain(runs).isBlank() || runs.stream().anyMatch(Inline.CrossReference.class::isInstance)) {
+            blocks.add(new Prose.Paragraph(runs, place));
+        }
+        reader.pictures().forEach(image -> picture(image).ifPresent(blocks::add));
+    }
+
+    private List<Inline> inline(Node node) {
+        InlineReader reader = new InlineReader(manuscript);
+        List<Inline> runs = reader.read(node);
+        for (Image image : reader.pictures()) {
+            manuscript.report(MarkdownCodes.UNSUPPORTED_MARKDOWN, InlineReader.place(image, manuscript),
+                    "A picture cannot stand inside a heading, a table or a single line.",
+                    "Put it in a paragraph of its own.");
+        }
+        return runs;
+    }
+
+    List<Inline> line(Node document) {
+        List<Inline> runs = new ArrayList<>();
+        for (Node node = document.getFirstChild(); node != null; node = node.getNext()) {
+            if (node instanceof Paragraph) {
+                if (!runs.isEmpty()) {
+                    runs.add(new Inline.LineBreak());
+                }
+                runs.addAll(inline(node));
+            } else {
+                refused(node, InlineReader.place(node, manuscript), new ArrayList<>());
+            }
+        }
+        return runs;
+    }
+
+    private Optional<Prose> picture(Image image) {
+        Place place = InlineReader.place(image, manuscript);
+        String written = image.getDestination();
+        String beside = manuscript.folder().isEmpty() ? written : manuscript.folder() + "/" + written;
+        Optional<String> relative = exergue.files.Paths.inside(beside).filter(manuscript.house().files()::contains);
+        Optional<String> path = relative.isPresent() ? relative : new NamedFile(written, place, manuscript.path())
+                .find(manuscript.house().files()::contains, NamedFile.MISSING_PHOTOGRAPH, manuscript.house().files(),
+                        manuscript.house().notebook());
+        String alternative = plain(image);
+        if (alternative.isBlank()) {
+            manuscript.report(MarkdownCodes.PICTURE_WITHOUT_WORDS, place,
+                    "The picture “" + written + "” has no words for readers who cannot see it.",
+                    "Say in the square brackets what is to be seen: ![The harbour from the north](" + written + ").");
+        }
+        String title = image.getTitle() == null ? "" : image.getTitle();
+        return path.map(p -> new Prose.Picture(p, alternative, caption(title), place));
+    }
+
+    private List<Inline> caption(String title) {
+        return title.isBlank() ? List.of()
+                : new InlineReader(manuscript).read(MarkdownReader.LINES.parse(title).getFirstChild());
+    }
+
+    private String plain(Node parent) {
+        StringBuilder words = new StringBuilder();
+        for (Node node = parent.getFirstChild(); node != null; node = node.getNext()) {
+            words.append(node instanceof Text text ? text.getLiteral() : plain(node));
+        }
+        return manuscript.composed().apply(words.toString());
+    }
+
+    private Prose items(ListBlock list, Place place) {
+        List<List<Prose>> items = new ArrayList<>();
+        for (Node item = list.getFirstChild(); item != null; item = item.getNext()) {
+            items.add(blocks(item));
+        }
+        int start = list instanceof OrderedList ordered && ordered.getMarkerStartNumber() != null
+                ? ordered.getMarkerStartNumber() : 1;
+        return new Prose.Items(list instanceof OrderedList, start, items, place);
+    }
+
+    private Prose table(Node table, Place place) {
+        List<String> align = new ArrayList<>();
+        List<List<Inline>> head = new ArrayList<>();
+        List<List<List<Inline>>> rows = new ArrayList<>();
+        for (Node part = table.getFirstChild(); part != null; part = part.getNext()) {
+            for (Node row = part.getFirstChild(); row != null; row = row.getNext()) {
+                List<List<Inline>> cells = new ArrayList<>();
+                for (Node cell = row.getFirstChild(); cell != null; cell = cell.getNext()) {
+                    cells.add(inline(cell));
+                    if (part instanceof TableHead) {
+                        align.add(align((TableCell) cell));
+                    }
+                }
+                if (part instanceof TableHead) {
+                    head = cells;
+                } else {
+                    rows.add(cells);
+                }
+            }
+        }
+        return new Prose.Table(align, head, rows, place);
+    }
+
+    private static String align(TableCell cell) {
+        return cell.getAlignment() == null ? "left" : switch (cell.getAlignment()) {
+            case LEFT -> "left";
+            case CENTER -> "center";
+            case RIGHT -> "right";
+        };
+    }
+}

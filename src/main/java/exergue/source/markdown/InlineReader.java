@@ -1,0 +1,180 @@
+package exergue.source.markdown;
+
+import exergue.finding.Place;
+import exergue.model.Inline;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.commonmark.node.Code;
+import org.commonmark.node.Emphasis;
+import org.commonmark.node.HardLineBreak;
+import org.commonmark.node.HtmlInline;
+import org.commonmark.node.Image;
+import org.commonmark.node.Link;
+import org.commonmark.node.Node;
+import org.commonmark.node.SoftLineBreak;
+import org.commonmark.node.SourceSpan;
+import org.commonmark.node.StrongEmphasis;
+import org.commonmark.node.Text;
+
+/** The runs of one paragraph, heading or table cell: words, emphasis, links, with real dashes and quotation marks. */
+final class InlineReader {
+
+    private static final Pattern CROSS_REFERENCE = Pattern.compile("\\[(coin|type):([^\\]\\s]+)\\]");
+    private static final Pattern DASHES = Pattern.compile("(?<!-)---?(?!-)|(?<!\\.)\\.\\.\\.(?!\\.)");
+    private static final Pattern WEB_ADDRESS = Pattern.compile("(?i)(https?://|mailto:).+");
+
+    private final Manuscript manuscript;
+    private final List<Image> pictures = new ArrayList<>();
+    private TypographicQuotes quotes;
+    private int inParagraph;
+    private int inText;
+
+    InlineReader(Manuscript manuscript) {
+        this.manuscript = manuscript;
+    }
+
+    List<Inline> read(Node paragraph) {
+        StringBuilder words = new StringBuilder();
+        collect(paragraph, words);
+        quotes = new TypographicQuotes(manuscript.house().quotes(), words.toString());
+        inText = paragraph.getSourceSpans().isEmpty() ? 0 : paragraph.getSourceSpans().get(0).getInputIndex();
+        return runs(paragraph);
+    }
+
+    /** Pictures met on the way; a block places them after itself. */
+    List<Image> pictures() {
+        return pictures;
+    }
+
+    /** The words as they follow each other; what is not words keeps its length, as letters. */
+    private static void collect(Node parent, StringBuilder words) {
+        for (Node node = parent.getFirstChild(); node != null; node = node.getNext()) {
+            if (node instanceof Text text) {
+                words.append(text.getLiteral());
+            } else if (node instanceof Code code) {
+                words.append("x".repeat(code.getLiteral().length()));
+            } else if (node instanceof SoftLineBreak || node instanceof HardLineBreak) {
+                words.append(' ');
+            } else if (!(node instanceof Image)) {
+                collect(node, words);
+            }
+        }
+    }
+
+    private List<Inline> runs(Node parent) {
+        List<Inline> runs = new ArrayList<>();
+        for (Node node = parent.getFirstChild(); node != null; node = node.getNext()) {
+            run(node, runs);
+        }
+        return runs;
+    }
+
+    private void run(Node node, List<Inline> runs) {
+        if (node instanceof Text text) {
+            text(text, runs);
+        } else if (node instanceof Emphasis) {
+            runs.add(new Inline.Emphasis(runs(node)));
+        } else if (node instanceof StrongEmphasis) {
+            runs.add(new Inline.Strong(runs(node)));
+        } else if (node instanceof Link link) {
+            link(link, runs);
+        } else if (node instanceof Code code) {
+            inParagraph += code.getLiteral().length();
+            words(manuscript.composed().apply(code.getLiteral()), runs);
+        } else if (node instanceof SoftLineBreak) {
+            inParagraph++;
+            words(" ", runs);
+        } else if (node instanceof HardLineBreak) {
+            inParagraph++;
+            runs.add(new Inline.LineBreak());
+        } else if (node instanceof Image image) {
+            pictures.add(image);
+        } else if (node instanceof HtmlInline html) {
+            manuscript.report(MarkdownCodes.RAW_HTML, place(node), "“" + html.getLiteral() + "” is HTML, which entries do not use.",
+                    "Delete it. For italic write *words*, for bold **words**; a < that is meant as a sign is written \\<.");
+        }
+    }
+
+    private void link(Link link, List<Inline> runs) {
+        String address = link.getDestination();
+        List<Inline> words = runs(link);
+        if (WEB_ADDRESS.matcher(address).matches()) {
+            runs.add(new Inline.Link(address, words));
+            return;
+        }
+        runs.addAll(words);
+        manuscript.report(MarkdownCodes.LINK_REFUSED, place(link), "The link to “" + address + "” leads to no web page.",
+                "Begin the address with https://, or name another entry by [coin:id] or [type:id].");
+    }
+
+    private void text(Text node, List<Inline> runs) {
+        String literal = node.getLiteral();
+        Matcher reference = CROSS_REFERENCE.matcher(literal);
+        int done = 0;
+        while (reference.find()) {
+            words(typographic(literal.substring(done, reference.start())), runs);
+            inParagraph += reference.end() - reference.start();
+            runs.add(new Inline.CrossReference(reference.group(1), reference.group(2), placeOf(reference.group())));
+            done = reference.end();
+        }
+        words(typographic(literal.substring(done)), runs);
+    }
+
+    /** Cross-references come in the order of the text, so each is the next one found from the last. */
+    private Place placeOf(String reference) {
+        int at = manuscript.text().indexOf(reference, inText);
+        if (at < 0) {
+            return manuscript.at(0, manuscript.text().length());
+        }
+        inText = at + reference.length();
+        return manuscript.at(at, reference.length());
+    }
+
+    private String typographic(String words) {
+        StringBuilder set = new StringBuilder(words.length());
+        for (int i = 0; i < words.length(); i++) {
+            String mark = quotes.mark(inParagraph + i);
+            if (mark == null) {
+                set.append(words.charAt(i));
+            } else {
+                set.append(mark);
+            }
+        }
+        inParagraph += words.length();
+        if (words.indexOf("--") < 0 && words.indexOf("...") < 0) {
+            return set.toString();
+        }
+        return DASHES.matcher(set).replaceAll(found -> switch (found.group()) {
+            case "--" -> "\u2013";
+            case "---" -> "\u2014";
+            default -> "\u2026";
+        });
+    }
+
+    private void words(String words, List<Inline> runs) {
+        if (words.isEmpty()) {
+            return;
+        }
+        String composed = manuscript.composed().apply(words);
+        int last = runs.size() - 1;
+        if (last >= 0 && runs.get(last) instanceof Inline.Words before) {
+            runs.set(last, new Inline.Words(before.text() + composed));
+        } else {
+            runs.add(new Inline.Words(composed));
+        }
+    }
+
+    private Place place(Node node) {
+        return place(node, manuscript);
+    }
+
+    static Place place(Node node, Manuscript manuscript) {
+        if (node.getSourceSpans().isEmpty()) {
+            return manuscript.at(0, manuscript.text().length());
+        }
+        SourceSpan span = node.getSourceSpans().get(0);
+        return manuscript.at(span.getInputIndex(), span.getLength());
+    }
+}

@@ -1,0 +1,47 @@
+package exergue.source.markdown;
+
+import static exergue.finding.Severity.ERROR;
+import static exergue.finding.Severity.NOTE;
+import static exergue.finding.Severity.WARNING;
+
+import exergue.finding.Code;
+import java.util.List;
+
+/** What can be wrong with prose. */
+public final class MarkdownCodes {
+
+    public static final Code RAW_HTML = new Code("raw-html", ERROR, "HTML stands in the prose",
+            "The look of the book is decided in its templates; HTML in an entry would pass them by.",
+            "a <b>diademed</b> head", "a **diademed** head");
+    public static final Code UNSUPPORTED_MARKDOWN = new Code("unsupported-markdown", WARNING,
+            "A form of Markdown that the book does not have",
+            "It is printed as plain words, which may not be what was meant.",
+            "    four spaces before a paragraph", "four spaces before a paragraph");
+    public static final Code LINK_REFUSED = new Code("link-refused", WARNING, "A link leads to no address on the internet",
+            "The words are printed without the link. Links in the PDF lead to web pages or e-mail addresses; other "
+                    + "entries are named by [coin:id] or [type:id].",
+            "[the type](types/owl-drachm.yaml)", "[type:owl-drachm]");
+    public static final Code HEADING_SKIPS = new Code("heading-skips", WARNING, "A heading skips a level",
+            "Readers who hear the book and the list of contents rely on the order of the levels.",
+            "# The mint\n### Its dies", "# The mint\n## Its dies");
+    public static final Code CHAPTER_WITHOUT_TITLE = new Code("chapter-without-title", ERROR,
+            "A chapter does not begin with its title",
+            "The title heads the chapter and stands in the list of contents.",
+            "The mint opened late.", "# The mint\n\nThe mint opened late.");
+    public static final Code SECOND_TITLE = new Code("second-title", WARNING, "A chapter has a second title",
+            "A heading with one # is the title of the chapter, and a chapter has one. The second is set as a section.",
+            "# The mint\n# Its dies", "# The mint\n## Its dies");
+    public static final Code PICTURE_WITHOUT_WORDS = new Code("picture-without-words", NOTE,
+            "A picture has no words for readers who cannot see it",
+            "The PDF is read aloud to some of its readers; the words in the square brackets are what they hear.",
+            "![](photographs/site.jpg)", "![The harbour from the north](photographs/site.jpg)");
+    public static final Code TANGLED_PROSE = new Code("tangled-prose", ERROR, "Emphasis or quotations are nested without end",
+            "No reader could follow it, and the program should not try.", "> > > > > > > > > > > > > > a", "> a");
+
+    private MarkdownCodes() { }
+
+    public static List<Code> all() {
+        return List.of(RAW_HTML, UNSUPPORTED_MARKDOWN, LINK_REFUSED, HEADING_SKIPS, CHAPTER_WITHOUT_TITLE, SECOND_TITLE,
+                PICTURE_WITHOUT_WORDS, TANGLED_PROSE);
+    }
+}

@@ -1,0 +1,84 @@
+package exergue.source.markdown;
+
+import exergue.finding.Place;
+import exergue.model.Chapter;
+import exergue.model.Inline;
+import exergue.model.Phrase;
+import exergue.model.Prose;
+import exergue.source.text.SourceText;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Supplier;
+import org.commonmark.ext.gfm.tables.TablesExtension;
+import org.commonmark.parser.IncludeSourceSpans;
+import org.commonmark.parser.Parser;
+
+/** Markdown to prose: chapters, notes, single lines. Nothing of it passes through unread. */
+public final class MarkdownReader {
+
+    /** Everything is a paragraph: a line that begins with "1." or "#" is no list and no heading. */
+    static final Parser LINES = Parser.builder().enabledBlockTypes(Set.of())
+            .includeSourceSpans(IncludeSourceSpans.BLOCKS_AND_INLINES).build();
+
+    private static final Parser BLOCKS = Parser.builder().extensions(List.of(TablesExtension.create()))
+            .includeSourceSpans(IncludeSourceSpans.BLOCKS_AND_INLINES).build();
+
+    private MarkdownReader() { }
+
+    /** One line in an entry. */
+    public static Phrase line(Manuscript manuscript, Place place) {
+        return new Phrase(untangled(manuscript, List.of(),
+                () -> new BlockReader(manuscript).line(LINES.parse(manuscript.text()))), place);
+    }
+
+    /** Paragraphs in an entry; they have no headings. */
+    public static List<Prose> note(Manuscript manuscript) {
+        List<Prose> blocks = new ArrayList<>();
+        for (Prose block : blocks(manuscript)) {
+            if (block instanceof Prose.Heading heading) {
+                manuscript.report(MarkdownCodes.UNSUPPORTED_MARKDOWN, heading.place(),
+                        "“" + Inline.plain(heading.runs()) + "” is a heading, and a note has none.",
+                        "Take the # away; it is printed as a paragraph in bold.");
+                blocks.add(new Prose.Paragraph(List.of(new Inline.Strong(heading.runs())), heading.place()));
+            } else {
+                blocks.add(block);
+            }
+        }
+        return blocks;
+    }
+
+    /** A chapter: its title, and the blocks after the title. */
+    public static Chapter chapter(SourceText source, Manuscript.House house) {
+        Manuscript manuscript = Manuscript.of(source, house);
+        List<Prose> blocks = blocks(manuscript);
+        List<Inline> title = List.of();
+        if (!blocks.isEmpty() && blocks.get(0) instanceof Prose.Heading first && first.level() == 1) {
+            title = first.runs();
+            blocks = blocks.subList(1, blocks.size());
+        } else {
+            Place place = blocks.isEmpty() ? Place.ofFile(source.file()) : blocks.get(0).place();
+            manuscript.report(MarkdownCodes.CHAPTER_WITHOUT_TITLE, place, "The chapter does not begin with its title.",
+                    "Begin the file with a line such as “# The mint and its dies”.");
+        }
+        return new Chapter(source.file(), title, Headings.inOrder(blocks, manuscript));
+    }
+
+    private static List<Prose> blocks(Manuscript manuscript) {
+        return untangled(manuscript, List.of(), () -> new BlockReader(manuscript).blocks(BLOCKS.parse(manuscript.text())));
+    }
+
+    /**
+     * The parser follows nesting by calling itself; text built to nest thousands deep would end the whole program,
+     * so running out of depth is taken as what it is: a fault of that text.
+     */
+    private static <T> T untangled(Manuscript manuscript, T otherwise, Supplier<T> reading) {
+        try {
+            return reading.get();
+        } catch (StackOverflowError tooDeep) {
+            manuscript.report(MarkdownCodes.TANGLED_PROSE, manuscript.at(0, 1),
+                    "Emphasis, quotations or lists are nested in this text without end.", "Write it plainly.");
+            return otherwise;
+        }
+    }
+}

@@ -1,0 +1,129 @@
+package exergue.source.shape;
+
+import exergue.finding.NearMiss;
+import exergue.finding.Place;
+import exergue.model.Phrase;
+import exergue.model.Prose;
+import exergue.model.Written;
+import exergue.source.markdown.MarkdownReader;
+import exergue.source.yaml.Scalar;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+
+/** The sorts of text an entry is made of. */
+public final class Texts {
+
+    private static final String ID_PATTERN = "[a-z0-9]+([-._][a-z0-9]+)*";
+    private static final Pattern ID_SHAPE = Pattern.compile(ID_PATTERN);
+    private static final Pattern DIGITS = Pattern.compile("[0-9]{1,9}");
+
+    /** Plain text, printed as it stands. */
+    public static final Text<Written<String>> WORDS = words("words", "", false);
+
+    /** Plain text that may also be empty, in quotes. */
+    public static final Text<Written<String>> WORDS_OR_NONE = words("words", "", true);
+
+    /** The id of another entry. */
+    public static final Text<Written<String>> ID = new Text<>("id", List.of(), ID_PATTERN, false, Texts::id, Texts::nothing);
+
+    /** The id of the entry itself: the name of its file. */
+    public static final Text<Written<String>> OWN_ID =
+            new Text<>("id", List.of(), ID_PATTERN, false, Texts::ownId, (site, place) -> site.entry());
+
+    public static final Text<Written<Integer>> WHOLE_NUMBER =
+            new Text<>("whole number", List.of(), "[0-9]{1,9}", false, Texts::wholeNumber, (site, place) -> new Written<>(0, place));
+
+    public static final Text<Written<Boolean>> YES_OR_NO = choice(List.of("yes", "no", "true", "false"),
+            word -> word.equals("yes") || word.equals("true"));
+
+    /** One line of Markdown. */
+    public static final Text<Phrase> LINE = new Text<>("line", List.of(), "", false,
+            (scalar, site) -> Optional.of(MarkdownReader.line(site.manuscript(scalar), scalar.place())),
+            (site, place) -> new Phrase(List.of(), place));
+
+    /** Paragraphs of Markdown. */
+    public static final Text<List<Prose>> PROSE = new Text<>("prose", List.of(), "", false,
+            (scalar, site) -> Optional.of(MarkdownReader.note(site.manuscript(scalar))), (site, place) -> List.of());
+
+    /** A reading, not yet understood: what it means hangs on the convention it was taken under. */
+    public static final Text<Scalar> READING = new Text<>("reading", List.of(), "", false,
+            (scalar, site) -> Optional.of(scalar), (site, place) -> Scalar.standIn("", place));
+
+    private Texts() { }
+
+    private static Text<Written<String>> words(String name, String pattern, boolean mayBeEmpty) {
+        return new Text<>(name, List.of(), pattern, mayBeEmpty,
+                (scalar, site) -> Optional.of(written(scalar, scalar.text())), Texts::nothing);
+    }
+
+    private static Written<String> nothing(Site site, Place place) {
+        return new Written<>("", place);
+    }
+
+    /** One of an enumeration's own words, but the one that stands for none. */
+    public static <T> Text<Written<T>> oneOf(List<T> values, Function<T, String> word, String but) {
+        List<T> offered = values.stream().filter(v -> !word.apply(v).equals(but)).toList();
+        List<String> words = offered.stream().map(word).toList();
+        return choice(words, w -> offered.get(words.indexOf(w)));
+    }
+
+    public static <T> Text<Written<T>> oneOf(List<T> values, Function<T, String> word) {
+        return oneOf(values, word, "");
+    }
+
+    /** One of these words, each with a meaning. */
+    public static <T> Text<Written<T>> choice(List<String> words, Function<String, T> meaning) {
+        return new Text<>("one of " + String.join(", ", words), words, "", false,
+                (scalar, site) -> word(scalar, words, site).map(word -> written(scalar, meaning.apply(word))),
+                (site, place) -> new Written<>(meaning.apply(words.get(0)), place));
+    }
+
+    private static Optional<String> word(Scalar scalar, List<String> words, Site site) {
+        if (words.contains(scalar.text())) {
+            return Optional.of(scalar.text());
+        }
+        String all = "“" + String.join("”, “", words) + "”";
+        site.report(ShapeCodes.UNKNOWN_WORD, scalar.place(),
+                "“" + scalar.text() + "” is not a word that “" + site.key() + "” knows.",
+                NearMiss.of(scalar.text(), words).map(near -> "Did you mean “" + near + "”? ").orElse("")
+                        + "The words are " + all + ".");
+        return Optional.empty();
+    }
+
+    static <T> Written<T> written(Scalar scalar, T value) {
+        return new Written<>(value, scalar.place());
+    }
+
+    private static Optional<Written<String>> id(Scalar scalar, Site site) {
+        if (!ID_SHAPE.matcher(scalar.text()).matches()) {
+            String safe = scalar.text().strip().toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z0-9]+", "-")
+                    .replaceAll("^-|-$", "");
+            site.report(ShapeCodes.NOT_AN_ID, scalar.place(),
+                    "“" + scalar.text() + "” is not an id: ids have small letters a to z, digits, and hyphens or full stops between them.",
+                    safe.isEmpty() ? "Give it a short name in such letters." : "Write “" + safe + "”, here and wherever it is named.");
+        }
+        return Optional.of(written(scalar, scalar.text()));
+    }
+
+    private static Optional<Written<String>> ownId(Scalar scalar, Site site) {
+        String fileName = site.entry().value();
+        if (!scalar.text().equals(fileName)) {
+            site.report(ShapeCodes.ID_NOT_FILE_NAME, scalar.place(),
+                    "The id is “" + scalar.text() + "”, but the file is called " + fileName + ".yaml.",
+                    "Rename the file to " + scalar.text() + ".yaml, or write id: " + fileName + ".");
+        }
+        return id(scalar, site);
+    }
+
+    private static Optional<Written<Integer>> wholeNumber(Scalar scalar, Site site) {
+        if (DIGITS.matcher(scalar.text()).matches()) {
+            return Optional.of(written(scalar, Integer.valueOf(scalar.text())));
+        }
+        site.report(ShapeCodes.NOT_A_WHOLE_NUMBER, scalar.place(),
+                "“" + site.key() + "” wants a whole number, and here stands “" + scalar.text() + "”.",
+                "Write it in digits only, such as 12.");
+        return Optional.empty();
+    }
+}

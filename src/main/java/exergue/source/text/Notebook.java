@@ -1,0 +1,20 @@
+package exergue.source.text;
+
+import exergue.finding.Finding;
+import exergue.finding.Findings;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Where one run of the reader writes down what it finds. Lives as long as the run and is never shared. */
+public final class Notebook {
+
+    private final List<Finding> findings = new ArrayList<>();
+
+    public void add(Finding finding) {
+        findings.add(finding);
+    }
+
+    public Findings findings() {
+        return Findings.of(findings);
+    }
+}

@@ -1,0 +1,136 @@
+package exergue.source.text;
+
+import exergue.files.Tree;
+import exergue.finding.Finding;
+import exergue.finding.Place;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.CoderResult;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Bytes to text: the one place that knows of encodings, byte order marks, line ends and invisible characters. */
+public final class TextReader {
+
+    /** Larger than any entry or chapter, small enough to be harmless. In bytes. */
+    static final long MOST_BYTES = 4L << 20;
+
+    private final Tree tree;
+    private final Notebook notebook;
+
+    public TextReader(Tree tree, Notebook notebook) {
+        this.tree = tree;
+        this.notebook = notebook;
+    }
+
+    /** The text, or nothing where the file cannot be read as text; the reason is in the notebook then. */
+    public Optional<SourceText> read(String file) throws IOException {
+        long size = tree.size(file);
+        if (size > MOST_BYTES) {
+            report(Finding.of(TextCodes.FILE_TOO_LARGE, Place.ofFile(file), "",
+                    "This file has " + size / 1_000_000 + " MB; an entry or chapter has at most "
+                            + (MOST_BYTES >> 20) + " MB.",
+                    "Take it out of the folder, or split it."));
+            return Optional.empty();
+        }
+        byte[] bytes = tree.read(file);
+        Optional<String> decoded = decode(file, bytes);
+        if (decoded.isEmpty()) {
+            return Optional.empty();
+        }
+        SourceText text = new SourceText(file, withoutInvisible(file, plainLineEnds(decoded.get())));
+        if (!text.isComposed()) {
+            report(notComposed(text));
+        }
+        return Optional.of(text);
+    }
+
+    private void report(Finding finding) {
+        notebook.add(finding);
+    }
+
+    private Optional<String> decode(String file, byte[] bytes) {
+        CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder()
+                .onMalformedInput(CodingErrorAction.REPORT).onUnmappableCharacter(CodingErrorAction.REPORT);
+        ByteBuffer in = ByteBuffer.wrap(bytes);
+        CharBuffer out = CharBuffer.allocate(bytes.length);
+        CoderResult result = decoder.decode(in, out, true);
+        String good = out.flip().toString();
+        if (!result.isError() && !EncodingGuess.looksLikeUtf16(bytes)) {
+            return Optional.of(good.startsWith("\uFEFF") ? good.substring(1) : good);
+        }
+        int bad = in.position();
+        Place place = bad < bytes.length ? placeAfter(file, good) : new Place(file, 1, 1, 1);
+        report(Finding.of(TextCodes.NOT_UTF_8, place, "",
+                "This file is not UTF-8: " + EncodingGuess.of(bytes, bad) + ".",
+                "Save it again from your editor with the encoding UTF-8."));
+        return Optional.empty();
+    }
+
+    private static Place placeAfter(String file, String good) {
+        String seen = plainLineEnds(good.startsWith("\uFEFF") ? good.substring(1) : good);
+        Place end = new SourceText(file, seen).place(seen.length(), 0);
+        return new Place(file, end.line(), end.column(), 1);
+    }
+
+    private static String plainLineEnds(String text) {
+        return text.indexOf('\r') < 0 ? text : text.replace("\r\n", "\n").replace('\r', '\n');
+    }
+
+    /** Blanks out what no editor shows and no font has, one for one, so that all places stay right. */
+    private String withoutInvisible(String file, String text) {
+        StringBuilder mended = null;
+        int count = 0;
+        for (int i = 0; i < text.length(); i++) {
+            if (isInvisible(text.charAt(i), text, i)) {
+                mended = mended == null ? new StringBuilder(text) : mended;
+                mended.setCharAt(i, ' ');
+                count++;
+            }
+        }
+        if (mended == null) {
+            return text;
+        }
+        int first = firstDifference(text, mended);
+        report(Finding.of(TextCodes.CONTROL_CHARACTER, new SourceText(file, text).place(first, 1), "",
+                "Here stands an invisible character, U+" + String.format(Locale.ROOT, "%04X", (int) text.charAt(first))
+                        + (count > 1 ? "; the file has " + count + " of this sort." : "."),
+                "Delete it: put the cursor behind it and press backspace, or type the line anew."));
+        return mended.toString();
+    }
+
+    private static int firstDifference(String text, CharSequence mended) {
+        int i = 0;
+        while (text.charAt(i) == mended.charAt(i)) {
+            i++;
+        }
+        return i;
+    }
+
+    private static boolean isInvisible(char c, String text, int at) {
+        if (c < ' ') {
+            return c != '\n' && c != '\t';
+        }
+        if (Character.isSurrogate(c)) {
+            return !Character.isSurrogatePair(c, at + 1 < text.length() ? text.charAt(at + 1) : ' ')
+                    && !Character.isSurrogatePair(at > 0 ? text.charAt(at - 1) : ' ', c);
+        }
+        return c >= 0x7F && c <= 0x9F || c == '\u2028' || c == '\u2029' || c == '\uFEFF' || c >= '\uFFFE'
+                || c >= '\u202A' && c <= '\u202E' || c >= '\u2066' && c <= '\u2069';
+    }
+
+    private static Finding notComposed(SourceText text) {
+        String whole = text.text();
+        String composed = text.composed(whole);
+        int at = firstDifference(whole + "\n\n", composed + "\n");
+        int from = whole.offsetByCodePoints(at, 0);
+        String seen = whole.substring(from, Math.min(whole.length(), from + 2)).strip();
+        return Finding.of(TextCodes.NOT_COMPOSED, text.place(from, 1), "",
+                "The letter “" + text.composed(seen) + "” is written as a letter and an accent apart; it is read as one.",
+                "Type the letter anew, or let your editor normalise the file to NFC.");
+    }
+}
