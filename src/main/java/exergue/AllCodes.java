@@ -1,6 +1,7 @@
 package exergue;
 
 import exergue.check.Checker;
+import exergue.edition.EditionCodes;
 import exergue.finding.Code;
 import exergue.study.StudyCodes;
 import java.util.ArrayList;
@@ -16,6 +17,7 @@ public final class AllCodes {
     public static List<Code> all() {
         List<Code> all = new ArrayList<>(Checker.codes());
         all.addAll(StudyCodes.all());
+        all.addAll(EditionCodes.all());
         all.sort(Comparator.comparing(Code::id));
         return List.copyOf(all);
     }

@@ -5,6 +5,8 @@ import exergue.model.BookPlan;
 import exergue.model.Catalogue;
 import exergue.model.Chapter;
 import exergue.model.Inline;
+import exergue.model.Phrase;
+import exergue.model.TitleMatter;
 import exergue.model.Type;
 import exergue.model.Written;
 import java.util.ArrayList;
@@ -50,8 +52,18 @@ public final class Editor {
 
     private Book book() {
         BookPlan plan = catalogue.plan();
-        return new Book(catalogue.title().language().value(), catalogue.title(),
+        return new Book(catalogue.title().language().value(), title(catalogue.title()),
                 parts(plan.front()), parts(plan.body()), parts(plan.back()));
+    }
+
+    private TitleMatter title(TitleMatter title) {
+        return new TitleMatter(title.title(), title.subtitle(), title.authors(), title.place(), title.publisher(),
+                title.year(), title.series(), title.notice().map(this::resolved),
+                title.imprint().stream().map(this::resolved).toList(), title.language());
+    }
+
+    private Phrase resolved(Phrase phrase) {
+        return new Phrase(references.inRuns(phrase.runs()), phrase.place());
     }
 
     private List<Part> parts(List<Written<String>> names) {

@@ -1,7 +1,7 @@
 package exergue.edition.methods;
 
+import exergue.measure.Axis;
 import exergue.measure.Kind;
-import exergue.measure.Reading;
 import exergue.model.Making;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -11,18 +11,24 @@ import java.util.Optional;
 /**
  * What there is to say of die-axes.
  *
- * @param halfHours coins whose axis falls on a half hour
+ * @param halfHours coins whose axis falls on a half hour, which is printed
+ * @param between   coins whose axis falls elsewhere between two hours, and is printed as the nearer
  * @param unstruck  for cast and for machine-struck coins: how many have an axis, and whether all have the same
  */
-public record AxisTally(int halfHours, List<Unstruck> unstruck) {
+public record AxisTally(int halfHours, int between, List<Unstruck> unstruck) {
 
     /** @param allAt the clock hour that all of at least two coins have */
     public record Unstruck(Making making, int coins, Optional<BigDecimal> allAt) { }
 
     static AxisTally of(List<Counted> coins) {
         int halfHours = 0;
+        int between = 0;
         for (Counted coin : coins) {
-            halfHours += coin.figure(Kind.AXIS).filter(AxisTally::isHalfHour).isPresent() ? 1 : 0;
+            Optional<BigDecimal> hours = coin.figure(Kind.AXIS).map(axis -> axis.first().value());
+            boolean half = hours.filter(Axis::midway).isPresent();
+            boolean whole = hours.filter(hour -> hour.stripTrailingZeros().scale() <= 0).isPresent();
+            halfHours += half ? 1 : 0;
+            between += hours.isPresent() && !half && !whole ? 1 : 0;
         }
         List<Unstruck> unstruck = new ArrayList<>();
         for (Making making : List.of(Making.CAST, Making.MACHINE_STRUCK)) {
@@ -34,11 +40,6 @@ public record AxisTally(int halfHours, List<Unstruck> unstruck) {
                 unstruck.add(new Unstruck(making, hours.size(), alike ? Optional.of(hours.get(0)) : Optional.empty()));
             }
         }
-        return new AxisTally(halfHours, List.copyOf(unstruck));
-    }
-
-    private static boolean isHalfHour(Reading.Read axis) {
-        BigDecimal doubled = axis.first().value().multiply(BigDecimal.valueOf(2)).stripTrailingZeros();
-        return doubled.scale() <= 0 && doubled.remainder(BigDecimal.valueOf(2)).signum() != 0;
+        return new AxisTally(halfHours, between, List.copyOf(unstruck));
     }
 }

@@ -2,21 +2,25 @@ package exergue.edition.methods;
 
 import exergue.measure.Kind;
 import exergue.measure.Reading;
+import exergue.measure.SizeScale;
 import exergue.measure.Unit;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Printed figures recorded in other units than the book's.
  *
- * @param units in which they are recorded, each once: several for compound readings such as 2 dwt 11 gr
+ * @param units in which they are recorded, each once: several for compound readings such as 2 dwt 11 gr; empty for a
+ *              numbered scale
+ * @param scale the numbered scale of sizes in which they are recorded
  * @param coins how many coins
  */
-public record Conversion(Kind kind, List<Unit> units, int coins) {
+public record Conversion(Kind kind, List<Unit> units, Optional<SizeScale> scale, int coins) {
 
-    private record Recorded(Kind kind, List<Unit> units) {
+    private record Recorded(Kind kind, List<Unit> units, Optional<SizeScale> scale) {
         private String key() {
-            return String.join(" ", units.stream().map(Unit::id).toList());
+            return scale.map(SizeScale::id).orElse(String.join(" ", units.stream().map(Unit::id).toList()));
         }
     }
 
@@ -25,12 +29,19 @@ public record Conversion(Kind kind, List<Unit> units, int coins) {
         for (Counted coin : coins) {
             for (Kind kind : coin.chosen().keySet()) {
                 coin.figure(kind).filter(Reading.Read::converted)
-                        .ifPresent(read -> counts.add(new Recorded(kind, foreignUnits(read))));
+                        .ifPresent(read -> counts.add(recorded(kind, read)));
             }
         }
         return counts.commonestFirst().stream()
-                .map(count -> new Conversion(count.thing().kind(), count.thing().units(), count.times()))
+                .map(count -> new Conversion(count.thing().kind(), count.thing().units(), count.thing().scale(),
+                        count.times()))
                 .sorted(Comparator.comparing(Conversion::kind)).toList();
+    }
+
+    private static Recorded recorded(Kind kind, Reading.Read read) {
+        List<Unit> units = foreignUnits(read);
+        Optional<SizeScale> scale = SizeScale.of(units.get(0));
+        return new Recorded(kind, scale.isPresent() ? List.of() : units, scale);
     }
 
     private static List<Unit> foreignUnits(Reading.Read read) {

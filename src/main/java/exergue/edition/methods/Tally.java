@@ -5,10 +5,12 @@ import exergue.measure.Reading;
 import exergue.model.Catalogue;
 import exergue.model.HouseStyle;
 import exergue.model.ReadingChoice;
+import exergue.study.Agreement;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -24,14 +26,15 @@ import java.util.stream.Stream;
  * @param flans       figures for flans that are not round
  * @param axes        what there is to say of die-axes
  * @param readTwice   coins with figures from more than one convention
+ * @param agreement   of the main hand with each other, where enough coins were read by both
  * @param qualified   printed figures that the record itself qualifies
  * @param otherHand   printed figures from any but the main convention
  * @param style       of the house
  */
 public record Tally(int coins, Map<Kind, Integer> figures, List<Hand> hands, List<Conversion> conversions,
                     Map<Kind, Integer> rounded, List<Absence> absences, DamageTally damage, FlanTally flans,
-                    AxisTally axes, int readTwice, List<Count<Reading.Qualifier>> qualified, int otherHand,
-                    HouseStyle style) {
+                    AxisTally axes, int readTwice, Agreement agreement, List<Count<Reading.Qualifier>> qualified,
+                    int otherHand, HouseStyle style) {
 
     /** So many times this. */
     public record Count<T>(T thing, int times) { }
@@ -41,7 +44,8 @@ public record Tally(int coins, Map<Kind, Integer> figures, List<Hand> hands, Lis
         List<Hand> hands = Hand.of(coins, catalogue);
         return new Tally(coins.size(), figures(coins), hands, Conversion.of(coins), rounded(coins, style),
                 Absence.of(coins, style.order()), DamageTally.of(coins), FlanTally.of(coins), AxisTally.of(coins),
-                (int) coins.stream().filter(Tally::isReadTwice).count(), qualified(coins),
+                (int) coins.stream().filter(Tally::isReadTwice).count(), agreement(catalogue, hands),
+                qualified(coins),
                 hands.stream().filter(hand -> !hand.main()).mapToInt(Hand::figuresPrinted).sum(), style);
     }
 
@@ -57,6 +61,14 @@ public record Tally(int coins, Map<Kind, Integer> figures, List<Hand> hands, Lis
 
     public boolean anyAbsent(ReadingChoice.Status status) {
         return absences.stream().anyMatch(absence -> absence.status() == status);
+    }
+
+    private static Agreement agreement(Catalogue catalogue, List<Hand> hands) {
+        Optional<String> main = hands.stream().filter(Hand::main).map(hand -> hand.convention().id()).findFirst();
+        return new Agreement(Agreement.of(catalogue).pairs().stream()
+                .filter(pair -> main.equals(Optional.of(pair.first().id()))
+                        || main.equals(Optional.of(pair.second().id())))
+                .filter(pair -> pair.weight().isPresent() || pair.diameter().isPresent()).toList());
     }
 
     private static Map<Kind, Integer> figures(List<Counted> coins) {

@@ -30,6 +30,10 @@ final class AxisParagraph implements MethodsParagraph {
         if (axes.halfHours() > 0) {
             sentences.add("Half hours stand as recorded (" + Grammar.count(axes.halfHours(), "coin") + ").");
         }
+        if (axes.between() > 0) {
+            sentences.add("Readings elsewhere between two hours are given as the nearer hour ("
+                    + Grammar.count(axes.between(), "coin") + ").");
+        }
         axes.unstruck().forEach(unstruck -> sentences.add(unstruck(unstruck, tally)));
         return sentences;
     }

@@ -5,6 +5,7 @@ import exergue.edition.methods.MethodsParagraph;
 import exergue.edition.methods.Tally;
 import exergue.measure.Kind;
 import exergue.measure.Ratio;
+import exergue.measure.SizeScale;
 import exergue.measure.Unit;
 import exergue.measure.Units;
 import java.math.BigDecimal;
@@ -22,7 +23,7 @@ final class ConversionParagraph implements MethodsParagraph {
         Set<Unit> explained = new HashSet<>();
         boolean weightsOrSizes = false;
         for (Conversion conversion : tally.conversions()) {
-            sentences.add(sentence(conversion, explained));
+            sentences.add(conversion.scale().isPresent() ? sizes(conversion) : sentence(conversion, explained));
             weightsOrSizes |= conversion.kind() != Kind.AXIS;
         }
         if (weightsOrSizes) {
@@ -34,7 +35,7 @@ final class ConversionParagraph implements MethodsParagraph {
     private static String sentence(Conversion conversion, Set<Unit> explained) {
         String noun = Grammar.agree(conversion.coins(), Grammar.noun(conversion.kind()));
         String is = Grammar.is(conversion.coins());
-        String units = Grammar.list(conversion.units().stream().map(Grammar::plural).toList());
+        String units = Grammar.list(conversion.units().stream().map(Unit::plural).toList());
         String what = "The " + noun + " of " + Grammar.count(conversion.coins(), "coin") + " " + is + " recorded in "
                 + units + " and " + is + " given here in " + normal(conversion.kind());
         List<String> factors = conversion.units().stream().filter(explained::add)
@@ -47,7 +48,20 @@ final class ConversionParagraph implements MethodsParagraph {
             return "twelve hours to the full turn";
         }
         return "1 " + unit.name() + " = " + figure(unit.factor()) + Grammar.NO_BREAK
-                + (kind == Kind.WEIGHT ? Units.GRAM : Units.MILLIMETRE).symbol() + ", " + unit.source();
+                + (kind == Kind.WEIGHT ? Units.GRAM : Units.MILLIMETRE).symbol() + ", " + source(unit.source());
+    }
+
+    private static String sizes(Conversion conversion) {
+        return "The " + Grammar.agree(conversion.coins(), Grammar.noun(conversion.kind())) + " of "
+                + Grammar.count(conversion.coins(), "coin") + " " + Grammar.is(conversion.coins())
+                + " recorded as sizes of " + conversion.scale().orElseThrow().title()
+                + " and given here as the diameters of those sizes (" + source(SizeScale.SOURCE)
+                + "), good to half a millimetre at best.";
+    }
+
+    /** How a source came to the table of units is a note for the table's keepers, not for readers of the book. */
+    private static String source(String noted) {
+        return noted.replace(" (from memory)", "").replace(", as quoted", "");
     }
 
     private static String figure(Ratio factor) {

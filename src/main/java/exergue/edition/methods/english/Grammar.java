@@ -1,7 +1,6 @@
 package exergue.edition.methods.english;
 
 import exergue.measure.Kind;
-import exergue.measure.Unit;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -15,8 +14,7 @@ public final class Grammar {
     private static final List<String> NUMBERS = List.of("no", "one", "two", "three", "four", "five", "six", "seven",
             "eight", "nine", "ten");
 
-    private static final Map<String, String> PLURALS = Map.of("die-axis", "die-axes", "thickness", "thicknesses",
-            "inch", "inches", "gros", "gros");
+    private static final Map<String, String> PLURALS = Map.of("die-axis", "die-axes", "thickness", "thicknesses");
 
     private Grammar() { }
 
@@ -51,19 +49,10 @@ public final class Grammar {
         };
     }
 
-    /** "sixteenth of an inch" becomes "sixteenths of an inch". */
     static String plural(String noun) {
-        int of = noun.indexOf(" of ");
-        if (of > 0) {
-            return plural(noun.substring(0, of)) + noun.substring(of);
-        }
         int lastWord = noun.lastIndexOf(' ') + 1;
         String last = noun.substring(lastWord);
         return noun.substring(0, lastWord) + PLURALS.getOrDefault(last, last + "s");
-    }
-
-    static String plural(Unit unit) {
-        return plural(unit.name());
     }
 
     /** "a, b and c" */

@@ -30,6 +30,7 @@ final class SecondHandParagraph implements MethodsParagraph {
             sentences.add("Printed " + which + " is the first figure that the entry gives.");
         }
         sentences.add("The other figures are kept with the record of the coin.");
+        sentences.addAll(tally.agreement().sentences());
         return sentences;
     }
 
