@@ -1,5 +1,6 @@
 package exergue.study;
 
+import exergue.measure.Convention;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -11,29 +12,33 @@ final class AgreementSentence {
 
     static String of(TwoHands pair) {
         List<String> clauses = new ArrayList<>();
-        weights(pair).ifPresent(clauses::add);
-        diameters(pair).ifPresent(clauses::add);
+        pair.weight().ifPresent(d -> clauses.add("weights are " + onAverage(d, 2, "g", "higher", "lower")));
+        pair.diameter().ifPresent(d -> clauses.add("diameters " + directions(pair) + "are "
+                + onAverage(d, 1, "mm", "larger", "smaller")));
         axes(pair.axes()).ifPresent(clauses::add);
-        String hands = "Between " + pair.first().title() + " and " + pair.second().title();
-        return clauses.isEmpty() ? hands + " too few coins were read twice to say how far they agree."
-                : hands + ", " + String.join("; ", clauses) + ".";
+        if (clauses.isEmpty()) {
+            return "Too few coins stand both in " + pair.first().title() + " and in " + pair.second().title()
+                    + " to say how far the two agree.";
+        }
+        boolean limits = pair.weight().isPresent() || pair.diameter().isPresent();
+        return "In " + pair.first().title() + ", compared with " + pair.second().title() + ", "
+                + String.join("; ", clauses) + (limits ? " (limits of agreement after Bland and Altman 1986)." : ".");
     }
 
-    private static Optional<String> weights(TwoHands pair) {
-        return pair.weight().map(d -> "weights of " + d.n() + " coins differ by " + signed(d.bias(), 2) + " g on average "
-                + limits(d, 2, "g"));
+    private static String onAverage(Differences d, int decimals, String unit, String more, String less) {
+        String size = Figure.words(Math.abs(d.bias()), decimals);
+        String mean = size.matches("0[.0]*") ? "the same on average"
+                : size + " " + unit + " " + (d.bias() > 0 ? more : less) + " on average";
+        return mean + " (" + d.n() + " coins, limits " + signed(d.lower(), decimals) + " to " + signed(d.upper(), decimals)
+                + " " + unit + ")";
     }
 
-    private static Optional<String> diameters(TwoHands pair) {
-        String directions = !pair.inDifferentDirections() ? "" : ", taken " + pair.first().sizing().direction().word()
-                + " by the first and " + pair.second().sizing().direction().word() + " by the second,";
-        return pair.diameter().map(d -> "diameters of " + d.n() + " coins" + directions + " differ by "
-                + signed(d.bias(), 1) + " mm on average " + limits(d, 1, "mm"));
+    private static String directions(TwoHands pair) {
+        return pair.inDifferentDirections() ? "(" + direction(pair.first()) + " against " + direction(pair.second()) + ") " : "";
     }
 
-    private static String limits(Differences d, int decimals, String unit) {
-        return "(limits of agreement " + signed(d.lower(), decimals) + " to " + signed(d.upper(), decimals) + " " + unit
-                + ", after Bland and Altman 1986)";
+    private static String direction(Convention convention) {
+        return convention.sizing().direction().word();
     }
 
     private static Optional<String> axes(AxisAgreement axes) {

@@ -16,8 +16,8 @@ import java.util.List;
  */
 record Scale(double least, double greatest, double from, double to, BigDecimal step) {
 
-    /** About so many ticks. */
-    private static final int TICKS = 5;
+    /** No more ticks than this, and one. */
+    private static final int TICKS = 8;
     /** Share of the span left free at both ends. */
     private static final double MARGIN = 0.05;
 

@@ -5,17 +5,18 @@ import exergue.check.Rule;
 import exergue.check.UnknownId;
 import exergue.finding.Code;
 import exergue.finding.Finding;
-import exergue.finding.NearMiss;
 import exergue.finding.Severity;
 import exergue.model.Catalogue;
+import exergue.model.Coin;
 import exergue.model.Inline;
+import exergue.model.Type;
 import exergue.model.Written;
 import java.util.ArrayList;
-import java.util.Collection;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** A cross-reference in prose leads nowhere. */
 public final class BrokenCrossReference implements Rule {
@@ -38,36 +39,17 @@ public final class BrokenCrossReference implements Rule {
 
     @Override
     public List<Finding> faults(Catalogue catalogue) {
-        Map<String, UnknownId> kinds = kinds(catalogue);
+        UnknownId coin = new UnknownId(CODE, "coin", "the folder coins", ids(catalogue.coins(), Coin::id));
+        UnknownId type = new UnknownId(CODE, "type", "the folder types", ids(catalogue.types(), Type::id));
         List<Finding> faults = new ArrayList<>();
         for (Inline.CrossReference reference : CrossReferences.in(catalogue)) {
-            UnknownId kind = kinds.get(reference.kind());
-            faults.addAll(kind == null
-                    ? List.of(unknownKind(reference, kinds.keySet()))
-                    : kind.unlessDeclared(new Written<>(reference.id(), reference.place()), ""));
+            UnknownId kind = reference.kind().equals("coin") ? coin : type;
+            faults.addAll(kind.unlessDeclared(new Written<>(reference.id(), reference.place()), ""));
         }
         return faults;
     }
 
-    private static Map<String, UnknownId> kinds(Catalogue catalogue) {
-        Map<String, UnknownId> kinds = new LinkedHashMap<>();
-        add(kinds, "coin", "the folder coins", catalogue.coins().stream().map(c -> c.id().value()).toList());
-        add(kinds, "type", "the folder types", catalogue.types().stream().map(t -> t.id().value()).toList());
-        add(kinds, "mint", "mints.yaml", catalogue.mints().keySet());
-        add(kinds, "ruler", "rulers.yaml", catalogue.rulers().keySet());
-        add(kinds, "work", "works.yaml", catalogue.works().keySet());
-        return kinds;
-    }
-
-    private static void add(Map<String, UnknownId> kinds, String kind, String home, Collection<String> ids) {
-        kinds.put(kind, new UnknownId(CODE, kind, home, new TreeSet<>(ids)));
-    }
-
-    private static Finding unknownKind(Inline.CrossReference reference, Collection<String> kinds) {
-        return Finding.of(CODE, reference.place(), "",
-                "A cross-reference to “" + reference.kind() + ":" + reference.id() + "” cannot be followed: there is "
-                        + "no “" + reference.kind() + "” to refer to.",
-                NearMiss.of(reference.kind(), kinds).map(near -> "Did you mean “" + near + ":" + reference.id() + "”?")
-                        .orElse("Refer to one of: " + String.join(", ", kinds) + "."));
+    private static <T> Set<String> ids(List<T> entries, Function<T, Written<String>> id) {
+        return entries.stream().map(entry -> id.apply(entry).value()).collect(Collectors.toCollection(TreeSet::new));
     }
 }

@@ -1,7 +1,6 @@
 package exergue.check.rules;
 
 import exergue.check.Citations;
-import exergue.check.CrossReferences;
 import exergue.check.Rule;
 import exergue.finding.Code;
 import exergue.finding.Finding;
@@ -11,7 +10,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
-/** No reference, convention or cross-reference leads to a work. */
+/** No reference and no convention leads to a work. */
 public final class WorkNeverCited implements Rule {
 
     static final Code CODE = new Code("work-never-cited", Severity.WARNING,
@@ -35,8 +34,6 @@ public final class WorkNeverCited implements Rule {
     public List<Finding> faults(Catalogue catalogue) {
         Set<String> cited = new HashSet<>();
         Citations.in(catalogue).forEach(citation -> cited.add(citation.work().value()));
-        CrossReferences.in(catalogue).stream().filter(reference -> reference.kind().equals("work"))
-                .forEach(reference -> cited.add(reference.id()));
         return catalogue.works().values().stream()
                 .filter(work -> !cited.contains(work.id().value()))
                 .map(work -> Finding.of(CODE, work.id().place(), work.id().value(),
