@@ -1,6 +1,85 @@
 package exergue;
 
+import exergue.check.Checker;
+import exergue.edition.DataRow;
+import exergue.edition.DataRows;
+import exergue.edition.Editor;
+import exergue.edition.PrintedTexts;
+import exergue.files.Tree;
+import exergue.finding.Findings;
+import exergue.model.Catalogue;
+import exergue.source.Loaded;
+import exergue.source.SourceReader;
+import exergue.study.Plausibility;
+import exergue.typeset.Coverage;
+import exergue.typeset.Setting;
+import exergue.typeset.Stamp;
+import exergue.typeset.TypesetBook;
+import exergue.typeset.Typesetter;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
+import java.util.Optional;
+
+/** The pipeline: one call for each stage, from the source tree to the book and its data. */
 public final class Exergue {
+
+    /** Of this program. */
     public static final String VERSION = "0.1.0";
+
     private Exergue() { }
+
+    /** @param catalogue empty where so much is wrong that there is none; with errors among the findings it has gaps */
+    public record Checked(Tree source, Optional<Catalogue> catalogue, Findings findings) { }
+
+    /** @param publication empty if there are errors among the findings */
+    public record Made(Optional<Publication> publication, Findings findings) { }
+
+    /** @param rows one for each coin, in the order of the book */
+    public record Publication(int pages, List<DataRow> rows) {
+        public Publication {
+            rows = List.copyOf(rows);
+        }
+    }
+
+    /** Reads the source and says everything that is wrong with it. */
+    public static Checked check(Tree source, Progress progress) throws IOException {
+        progress.starts(Stage.READ);
+        Loaded loaded = SourceReader.read(source);
+
+        progress.starts(Stage.CHECK);
+        Findings checked = loaded.catalogue()
+                .map(catalogue -> Checker.check(catalogue).and(Plausibility.check(catalogue))
+                        .and(Coverage.missing(PrintedTexts.of(catalogue))))
+                .orElse(Findings.none());
+        return new Checked(source, loaded.catalogue(), loaded.findings().and(checked));
+    }
+
+    /**
+     * Makes the book of a source that has been checked; stops where there are errors.
+     *
+     * @param pdf gets the book, or nothing if there are errors; left open
+     */
+    public static Made typeset(Checked checked, OutputStream pdf, Progress progress) throws IOException {
+        if (checked.findings().hasErrors() || checked.catalogue().isEmpty()) {
+            return new Made(Optional.empty(), checked.findings());
+        }
+        Catalogue catalogue = checked.catalogue().get();
+
+        progress.starts(Stage.ARRANGE);
+        Editor.Edited edited = Editor.edit(catalogue);
+
+        progress.starts(Stage.TYPESET);
+        Stamp stamp = Stamp.of(checked.source(), "exergue " + VERSION);
+        Setting setting = Setting.of(catalogue, checked.source(), stamp, progress::reached);
+        TypesetBook set = Typesetter.typeset(edited.book(), setting, pdf);
+        Findings findings = checked.findings().and(edited.findings()).and(set.findings());
+        if (findings.hasErrors()) {
+            return new Made(Optional.empty(), findings);
+        }
+
+        progress.starts(Stage.DATA);
+        List<DataRow> rows = DataRows.of(catalogue, set.pages());
+        return new Made(Optional.of(new Publication(set.pages().pages(), rows)), findings);
+    }
 }

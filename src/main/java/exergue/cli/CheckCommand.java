@@ -1,5 +1,8 @@
 package exergue.cli;
 
+import exergue.Exergue;
+import exergue.cli.report.Report;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -24,7 +27,15 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() {
-        return ExitCode.CLEAN;
+    public Integer call() throws IOException {
+        try (StageLines progress = new StageLines(terminal)) {
+            Exergue.Checked checked = Exergue.check(SourceFolder.open(source), progress);
+            String coins = checked.catalogue()
+                    .map(c -> Tally.count(c.coins().size(), "coin") + " in " + Tally.count(c.types().size(), "type") + ", ")
+                    .orElse("");
+            format.print(new Report(checked.findings(), checked.source(), source.toString()),
+                    source + ": " + coins + Tally.of(checked.findings()), terminal);
+            return checked.findings().hasErrors() ? ExitCode.SOURCE_ERRORS : ExitCode.CLEAN;
+        }
     }
 }

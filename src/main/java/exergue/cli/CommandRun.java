@@ -18,10 +18,17 @@ final class CommandRun {
     private static final int HELP_WIDTH = 100;
 
     private final Terminal terminal;
+    private final List<?> commands;
     private final Overview overview = new Overview();
 
     CommandRun(Terminal terminal) {
+        this(terminal, List.of(new TypesetCommand(terminal), new CheckCommand(terminal),
+                new ReadingCommand(terminal), new StartCommand(terminal), new ExplainCommand(terminal)));
+    }
+
+    CommandRun(Terminal terminal, List<?> commands) {
         this.terminal = terminal;
+        this.commands = commands;
     }
 
     /** Never throws; returns one of the codes of {@link ExitCode}. */
@@ -39,10 +46,7 @@ final class CommandRun {
 
     private CommandLine commandLine() {
         CommandLine line = new CommandLine(overview);
-        for (Object command : List.of(new TypesetCommand(terminal), new CheckCommand(terminal),
-                new ReadingCommand(terminal), new StartCommand(terminal), new ExplainCommand(terminal))) {
-            line.addSubcommand(command);
-        }
+        commands.forEach(line::addSubcommand);
         return line.setOut(terminal.out()).setErr(terminal.err())
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(terminal.ink() == Ink.PLAIN ? Ansi.OFF : Ansi.ON))

@@ -1,21 +1,30 @@
 package exergue.cli;
 
 import exergue.files.FolderTree;
+import exergue.files.SelectedTree;
 import exergue.files.Tree;
 import java.io.IOException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
+import java.util.Set;
 
 /** The source folder a command names. */
 final class SourceFolder {
 
     private SourceFolder() { }
 
-    /** @throws UsageException if there is no such folder */
+    /**
+     * The tree without the books made from it before: they may lie inside the folder, and the same source gives the
+     * same bytes.
+     *
+     * @throws UsageException if there is no such folder
+     */
     static Tree open(Path folder) throws IOException {
+        Set<String> made = Set.of(TypesetCommand.PDF, TypesetCommand.JSON, TypesetCommand.CSV);
         try {
-            return new FolderTree(folder);
+            return new SelectedTree(new FolderTree(folder),
+                    path -> !made.contains(path.substring(path.lastIndexOf('/') + 1)));
         } catch (NotDirectoryException e) {
             throw new UsageException("“" + folder + "” is a file. Name the folder that holds catalogue.yaml.");
         } catch (NoSuchFileException e) {

@@ -16,7 +16,7 @@ final class StageLines implements Progress, AutoCloseable {
     private final PrintWriter err;
     private final Timer timer = new Timer("progress", true);
     private boolean speaking;
-    private Stage current;
+    private Stage current = Stage.READ;
 
     StageLines(Terminal terminal) {
         this(terminal.err(), terminal.attended());
@@ -43,7 +43,7 @@ final class StageLines implements Progress, AutoCloseable {
     }
 
     synchronized void speak() {
-        if (!speaking && current != null) {
+        if (!speaking) {
             say();
         }
         speaking = true;

@@ -1,20 +1,42 @@
 package exergue.cli;
 
+import exergue.Exergue;
+import exergue.Exergue.Checked;
+import exergue.Exergue.Made;
+import exergue.Exergue.Publication;
+import exergue.cli.report.Report;
+import exergue.exchange.CatalogueCsv;
+import exergue.exchange.CatalogueJson;
+import exergue.files.Delivery;
+import exergue.finding.Findings;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Reads and checks a source folder without making a book. */
-@Command(name = "typeset", description = "Checks a source folder and says what is wrong, without making the book.")
+/** From the source folder to the book and its data. */
+@Command(name = "typeset", description = "Makes the book: catalogue.pdf, and its data as catalogue.json and "
+        + "catalogue.csv. If the source has errors, nothing is written and the last book stays as it is.")
 final class TypesetCommand implements Callable<Integer> {
+
+    static final String PDF = "catalogue.pdf";
+    static final String JSON = "catalogue.json";
+    static final String CSV = "catalogue.csv";
 
     private final Terminal terminal;
 
     @Parameters(paramLabel = "SOURCE", arity = "0..1", defaultValue = ".",
             description = "Folder that holds catalogue.yaml. Default: the folder you are in.")
     private Path source;
+
+    @Option(names = "--to", paramLabel = "DIR",
+            description = "Folder the book is written to. Default: the folder “book” inside SOURCE.")
+    private Path to;
 
     @Mixin
     private FormatOption format;
@@ -24,7 +46,45 @@ final class TypesetCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() {
-        return ExitCode.CLEAN;
+    public Integer call() throws IOException {
+        Path folder = to == null ? source.resolve("book") : to;
+        try (StageLines progress = new StageLines(terminal)) {
+            Checked checked = Exergue.check(SourceFolder.open(source), progress);
+            return checked.findings().hasErrors()
+                    ? stopped(checked, checked.findings(), folder) : typeset(checked, folder, progress);
+        }
+    }
+
+    private int typeset(Checked checked, Path folder, StageLines progress) throws IOException {
+        try (Delivery delivery = new Delivery(folder)) {
+            Made made;
+            try (OutputStream pdf = delivery.write(PDF)) {
+                made = Exergue.typeset(checked, pdf, progress);
+            }
+            if (made.publication().isEmpty()) {
+                return stopped(checked, made.findings(), folder);
+            }
+            Publication publication = made.publication().get();
+            delivery.write(JSON, utf8(CatalogueJson.of(publication.rows())));
+            delivery.write(CSV, utf8(CatalogueCsv.of(publication.rows())));
+            delivery.deliver();
+            print(checked, made.findings(), PDF + ": " + Tally.count(publication.pages(), "page") + ", "
+                    + Tally.count(publication.rows().size(), "entry") + ", " + Tally.of(made.findings())
+                    + ", in " + folder);
+            return ExitCode.CLEAN;
+        }
+    }
+
+    private int stopped(Checked checked, Findings findings, Path folder) {
+        print(checked, findings, "No book was made: " + Tally.of(findings) + ". Nothing was written to " + folder + ".");
+        return ExitCode.SOURCE_ERRORS;
+    }
+
+    private void print(Checked checked, Findings findings, String lastLine) {
+        format.print(new Report(findings, checked.source(), source.toString()), lastLine, terminal);
+    }
+
+    private static byte[] utf8(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
     }
 }

@@ -1,0 +1,82 @@
+package exergue.exchange;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import exergue.edition.DataRow;
+import exergue.edition.DataRow.Figure;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The catalogue's data as JSON: {@code {"coins": [{"id", "number", "type", "mint", "ruler", "denomination", "metal",
+ * "weight": {"status", "why", "by", "recorded", "values", "unit", "printed"}, "diameter", "axis", …,
+ * "measurement-line", "damage", "weight-counts", "collection", "find-spot", "page"}]}}. Values are exact numbers in
+ * the unit named beside them, never rounded; {@code printed} is what the book says. What there is not is left out.
+ */
+public final class CatalogueJson {
+
+    private CatalogueJson() { }
+
+    /** One JSON text for all rows, in their order. */
+    public static String of(List<DataRow> rows) {
+        return JsonText.of(json -> {
+            json.writeStartObject();
+            json.writeArrayFieldStart("coins");
+            for (DataRow row : rows) {
+                write(row, json);
+            }
+            json.writeEndArray();
+            json.writeEndObject();
+        });
+    }
+
+    private static void write(DataRow row, JsonGenerator json) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("id", row.id());
+        json.writeStringField("number", row.number());
+        json.writeStringField("type", row.type());
+        json.writeStringField("mint", row.mint());
+        write("ruler", row.ruler(), json);
+        json.writeStringField("denomination", row.denomination());
+        json.writeStringField("metal", row.metal());
+        for (Figure figure : row.figures()) {
+            write(figure, json);
+        }
+        json.writeStringField("measurement-line", row.line());
+        json.writeArrayFieldStart("damage");
+        for (String damage : row.damage()) {
+            json.writeString(damage);
+        }
+        json.writeEndArray();
+        json.writeBooleanField("weight-counts", row.weightCounts());
+        write("collection", row.collection(), json);
+        write("find-spot", row.findSpot(), json);
+        write("page", row.page(), json);
+        json.writeEndObject();
+    }
+
+    private static void write(Figure figure, JsonGenerator json) throws IOException {
+        json.writeObjectFieldStart(figure.kind().word());
+        json.writeStringField("status", figure.status());
+        write("why", figure.why(), json);
+        write("by", figure.convention(), json);
+        json.writeStringField("recorded", figure.recorded());
+        if (!figure.values().isEmpty()) {
+            json.writeArrayFieldStart("values");
+            for (BigDecimal value : figure.values()) {
+                json.writeNumber(value.toPlainString());
+            }
+            json.writeEndArray();
+            json.writeStringField("unit", figure.unit());
+        }
+        json.writeStringField("printed", figure.printed());
+        json.writeEndObject();
+    }
+
+    private static void write(String name, Optional<String> value, JsonGenerator json) throws IOException {
+        if (value.isPresent()) {
+            json.writeStringField(name, value.get());
+        }
+    }
+}

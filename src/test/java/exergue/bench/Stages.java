@@ -1,0 +1,73 @@
+package exergue.bench;
+
+import exergue.Exergue;
+import exergue.Progress;
+import exergue.Stage;
+import exergue.exchange.CatalogueCsv;
+import exergue.exchange.CatalogueJson;
+import exergue.files.FolderTree;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.lang.management.MemoryPoolMXBean;
+import java.lang.management.MemoryType;
+import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.Locale;
+import java.util.Map;
+
+/** The pipeline several times in one process: seconds for each stage, and the most heap that was in use. */
+public final class Stages implements Progress {
+
+    private static final int RUNS = 4;
+
+    private final Map<Stage, Double> seconds = new EnumMap<>(Stage.class);
+    private Stage current;
+    private long since;
+
+    /** Usage: source folder. */
+    public static void main(String[] arguments) throws IOException {
+        for (int run = 1; run <= RUNS; run++) {
+            Stages stages = new Stages();
+            int pages = stages.run(Path.of(arguments[0]));
+            stages.print(run == 1 ? "first run" : "run " + run, pages);
+        }
+    }
+
+    private int run(Path source) throws IOException {
+        ByteArrayOutputStream pdf = new ByteArrayOutputStream();
+        Exergue.Checked checked = Exergue.check(new FolderTree(source), this);
+        Exergue.Publication publication = Exergue.typeset(checked, pdf, this).publication().orElseThrow();
+        CatalogueJson.of(publication.rows());
+        CatalogueCsv.of(publication.rows());
+        close();
+        return publication.pages();
+    }
+
+    @Override
+    public void starts(Stage stage) {
+        close();
+        current = stage;
+        since = System.nanoTime();
+    }
+
+    private void close() {
+        if (current != null) {
+            seconds.merge(current, Bench.seconds(since), Double::sum);
+        }
+    }
+
+    private void print(String run, int pages) {
+        StringBuilder line = new StringBuilder();
+        seconds.forEach((stage, time) -> line.append(String.format(Locale.ROOT, ", %s %.2f",
+                stage.name().toLowerCase(Locale.ROOT), time)));
+        System.out.printf(Locale.ROOT, "  %s: %d pages%s; all %.2f s; peak heap %d MB%n", run, pages, line,
+                seconds.values().stream().mapToDouble(d -> d).sum(), peakHeap() >> 20);
+    }
+
+    /** Of all pools at their own peaks, so rather too much than too little. */
+    private static long peakHeap() {
+        return ManagementFactory.getMemoryPoolMXBeans().stream().filter(pool -> pool.getType() == MemoryType.HEAP)
+                .map(MemoryPoolMXBean::getPeakUsage).mapToLong(usage -> usage.getUsed()).sum();
+    }
+}
