@@ -79,7 +79,7 @@ public final class Exergue {
         }
 
         progress.starts(Stage.DATA);
-        List<DataRow> rows = DataRows.of(catalogue, set.pages());
+        List<DataRow> rows = DataRows.of(catalogue, edited.book(), set.pages());
         return new Made(Optional.of(new Publication(set.pages().pages(), rows)), findings);
     }
 }
