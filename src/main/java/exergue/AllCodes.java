@@ -3,6 +3,7 @@ package exergue;
 import exergue.check.Checker;
 import exergue.edition.EditionCodes;
 import exergue.finding.Code;
+import exergue.source.SourceCodes;
 import exergue.study.StudyCodes;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -15,7 +16,8 @@ public final class AllCodes {
 
     /** In alphabetical order of their ids. */
     public static List<Code> all() {
-        List<Code> all = new ArrayList<>(Checker.codes());
+        List<Code> all = new ArrayList<>(SourceCodes.all());
+        all.addAll(Checker.codes());
         all.addAll(StudyCodes.all());
         all.addAll(EditionCodes.all());
         all.sort(Comparator.comparing(Code::id));
