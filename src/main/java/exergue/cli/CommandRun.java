@@ -47,6 +47,8 @@ final class CommandRun {
     private CommandLine commandLine() {
         CommandLine line = new CommandLine(overview);
         commands.forEach(line::addSubcommand);
+        line.getSubcommands().values().forEach(command -> command.setUnmatchedOptionsArePositionalParams(
+                command.getCommand() instanceof ReadingCommand)); // "-30°" is an axis, not an option
         return line.setOut(terminal.out()).setErr(terminal.err())
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(terminal.ink() == Ink.PLAIN ? Ansi.OFF : Ansi.ON))
@@ -68,7 +70,7 @@ final class CommandRun {
         CommandLine line = problem.getCommandLine();
         Set<String> known = line.getCommandSpec().optionsMap().keySet().stream().collect(Collectors.toSet());
         known.addAll(line.getSubcommands().keySet());
-        return NearMiss.of(unmatched.getUnmatched().get(0), known)
+        return NearMiss.of(unmatched.getUnmatched().get(0).split("=", 2)[0], known)
                 .map(near -> ". Did you mean “" + near + "”?").orElse("");
     }
 

@@ -98,7 +98,7 @@ public record Working(List<Line> lines, Parsed parsed) {
     }
 
     /** "1 grain = 0.06479891 g", "1 Paris ligne = 1000/443.296 mm". */
-    static String factor(Unit unit) {
+    public static String factor(Unit unit) {
         Ratio factor = unit.factor();
         String over = factor.denominator().compareTo(BigDecimal.ONE) == 0 ? "" : "/" + factor.denominator().toPlainString();
         String one = SizeScale.of(unit).isPresent() ? unit.name() : "1 " + unit.name();
