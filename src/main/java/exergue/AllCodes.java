@@ -5,6 +5,7 @@ import exergue.edition.EditionCodes;
 import exergue.finding.Code;
 import exergue.source.SourceCodes;
 import exergue.study.StudyCodes;
+import exergue.typeset.TypesetCodes;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -20,6 +21,7 @@ public final class AllCodes {
         all.addAll(Checker.codes());
         all.addAll(StudyCodes.all());
         all.addAll(EditionCodes.all());
+        all.addAll(TypesetCodes.all());
         all.sort(Comparator.comparing(Code::id));
         return List.copyOf(all);
     }
