@@ -36,7 +36,7 @@ final class ConversionParagraph implements MethodsParagraph {
         String noun = Grammar.agree(conversion.coins(), Grammar.noun(conversion.kind()));
         String is = Grammar.is(conversion.coins());
         String units = Grammar.list(conversion.units().stream().map(Unit::plural).toList());
-        String what = "The " + noun + " of " + Grammar.count(conversion.coins(), "coin") + " " + is + " recorded in "
+        String what = "The " + noun + " printed for " + Grammar.count(conversion.coins(), "coin") + " " + is + " recorded in "
                 + units + " and " + is + " given here in " + normal(conversion.kind());
         List<String> factors = conversion.units().stream().filter(explained::add)
                 .map(unit -> factor(unit, conversion.kind())).toList();
@@ -52,10 +52,12 @@ final class ConversionParagraph implements MethodsParagraph {
     }
 
     private static String sizes(Conversion conversion) {
-        return "The " + Grammar.agree(conversion.coins(), Grammar.noun(conversion.kind())) + " of "
-                + Grammar.count(conversion.coins(), "coin") + " " + Grammar.is(conversion.coins())
-                + " recorded as sizes of " + conversion.scale().orElseThrow().title()
-                + " and given here as the diameters of those sizes (" + source(SizeScale.SOURCE)
+        boolean one = conversion.coins() == 1;
+        return "The " + Grammar.agree(conversion.coins(), Grammar.noun(conversion.kind())) + " printed for "
+                + Grammar.count(conversion.coins(), "coin")
+                + (one ? " is recorded as a size of " : " are recorded as sizes of ")
+                + conversion.scale().orElseThrow().title() + " and given here as the "
+                + (one ? "diameter of that size (" : "diameters of those sizes (") + source(SizeScale.SOURCE)
                 + "), good to half a millimetre at best.";
     }
 

@@ -51,7 +51,8 @@ final class HandsParagraph implements MethodsParagraph {
             }
         }
         String comes = shares.size() == 1 && hand.figuresPrinted() == 1 ? " comes " : " come ";
-        return "From " + title(hand) + (hand.main() ? ", the main source," : "") + comes + list(shares) + ".";
+        return "From " + title(hand) + (hand.main() ? ", the main source, with figures" : ", with figures") + " for "
+                + count(hand.coins(), "coin") + "," + comes + list(shares) + ".";
     }
 
     /** "measurements at the bench (Judith Carrowmere, 2022–2024)" */

@@ -79,8 +79,9 @@ final class HowMeasured {
         if (figures == 0 || how.isEmpty() && step.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of("the " + agree(figures, noun(kind)) + " " + was(figures) + " " + verb + how
-                + step.map(size -> " (read to " + size + ")").orElse(""));
+        String subject = "the " + agree(figures, noun(kind)) + " " + was(figures) + " ";
+        return Optional.of(how.isEmpty() ? subject + "read to " + step.orElseThrow()
+                : subject + verb + how + step.map(size -> " (read to " + size + ")").orElse(""));
     }
 
     private static String with(String instrument) {
@@ -99,13 +100,13 @@ final class HowMeasured {
         };
     }
 
-    /** A resolution in the source's own unit: 0.1 gr, 1/16 in. */
+    /** A resolution in the source's own unit: 0.1 grain, 1/16 inch. */
     private static String step(BigDecimal normal, Optional<Unit> unit, String normalSymbol) {
         if (unit.isEmpty() || unit.get().isNormal()) {
             return plain(normal) + Grammar.NO_BREAK + normalSymbol;
         }
         BigDecimal own = new Ratio(unit.get().factor().denominator(), unit.get().factor().numerator()).times(normal);
-        return fraction(own).orElse(plain(own)) + Grammar.NO_BREAK + unit.get().symbol();
+        return fraction(own).orElse(plain(own)) + Grammar.NO_BREAK + unit.get().name();
     }
 
     /** Halves to sixty-fourths, as rules are divided; only where that is shorter than the decimals. */

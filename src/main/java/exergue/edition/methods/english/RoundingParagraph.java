@@ -31,7 +31,8 @@ final class RoundingParagraph implements MethodsParagraph {
         }
         String printed = Grammar.capital(Grammar.list(kinds)).replaceFirst(" to ", " are printed to ");
         if (rounded.isEmpty()) {
-            return List.of(printed + "; no figure had to be rounded, and none is padded with noughts.");
+            return List.of(printed + "; no " + (tally.conversions().isEmpty() ? "" : "unconverted ") + "figure had to be rounded,"
+                    + " and none is padded with noughts.");
         }
         String halves = form.rounding() == RoundingMode.HALF_UP ? "halves upwards" : "halves to the even digit";
         return List.of(printed + ".", "Finer records (" + Grammar.list(rounded) + ") are rounded, " + halves

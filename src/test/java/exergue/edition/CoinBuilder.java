@@ -1,0 +1,129 @@
+package exergue.edition;
+
+import static exergue.edition.CatalogueBuilder.PLACE;
+import static exergue.edition.CatalogueBuilder.maybe;
+import static exergue.edition.CatalogueBuilder.words;
+
+import exergue.measure.Convention;
+import exergue.measure.Kind;
+import exergue.measure.Parsed;
+import exergue.measure.Reading;
+import exergue.measure.ReadingParser;
+import exergue.model.Coin;
+import exergue.model.Damage;
+import exergue.model.Inline;
+import exergue.model.Measurement;
+import exergue.model.Prose;
+import exergue.model.Reference;
+import exergue.model.Side;
+import exergue.model.Written;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** A coin: nothing but its id and type, unless said otherwise. */
+final class CoinBuilder {
+
+    private final String id;
+    private final String type;
+    private final Function<String, Convention> conventions;
+    private final List<Measurement> blocks = new ArrayList<>();
+    private final List<Written<Damage>> damage = new ArrayList<>();
+    private final List<Written<String>> provenance = new ArrayList<>();
+    private final List<Reference> references = new ArrayList<>();
+    private final List<Prose> note = new ArrayList<>();
+    private Optional<Integer> number = Optional.empty();
+    private Optional<Coin.WeightCounts> counts = Optional.empty();
+    private Optional<Coin.Dies> dies = Optional.empty();
+    private Optional<Coin.Holding> holding = Optional.empty();
+    private Optional<Coin.Find> find = Optional.empty();
+    private Side obverse = Side.BLANK;
+
+    CoinBuilder(String id, String type, Function<String, Convention> conventions) {
+        this.id = id;
+        this.type = type;
+        this.conventions = conventions;
+    }
+
+    /** The first call makes the coin's own block, later ones those of other hands; an empty text is left out. */
+    CoinBuilder measured(String by, String weight, String diameter, String axis) {
+        Convention convention = conventions.apply(by);
+        Map<Kind, Written<Reading>> readings = new EnumMap<>(Kind.class);
+        read(Kind.WEIGHT, weight, convention, readings);
+        read(Kind.DIAMETER, diameter, convention, readings);
+        read(Kind.AXIS, axis, convention, readings);
+        blocks.add(new Measurement(words(by), convention, readings, PLACE));
+        return this;
+    }
+
+    private static void read(Kind kind, String text, Convention by, Map<Kind, Written<Reading>> into) {
+        if (!text.isEmpty()) {
+            Parsed parsed = ReadingParser.parse(kind, text, by);
+            if (!(parsed instanceof Parsed.Accepted accepted)) {
+                throw new IllegalArgumentException(text + ": " + parsed);
+            }
+            into.put(kind, new Written<>(accepted.reading(), PLACE));
+        }
+    }
+
+    CoinBuilder number(int pinned) {
+        number = Optional.of(pinned);
+        return this;
+    }
+
+    CoinBuilder damaged(Damage... what) {
+        for (Damage one : what) {
+            damage.add(new Written<>(one, PLACE));
+        }
+        return this;
+    }
+
+    CoinBuilder weightCounts(boolean yes, String why) {
+        counts = Optional.of(new Coin.WeightCounts(new Written<>(yes, PLACE), words(why)));
+        return this;
+    }
+
+    CoinBuilder dies(String obverseDie, String reverseDie) {
+        dies = Optional.of(new Coin.Dies(maybe(obverseDie), maybe(reverseDie)));
+        return this;
+    }
+
+    CoinBuilder in(String collection, String number) {
+        holding = Optional.of(new Coin.Holding(words(collection), maybe(number)));
+        return this;
+    }
+
+    CoinBuilder found(String spot, String context, String number) {
+        find = Optional.of(new Coin.Find(words(spot), maybe(context), maybe(number)));
+        return this;
+    }
+
+    CoinBuilder legend(String text) {
+        obverse = new Side(maybe(text), Optional.empty());
+        return this;
+    }
+
+    CoinBuilder reference(String work, String number, Reference.Relation relation) {
+        references.add(new Reference(words(work), words(number), relation));
+        return this;
+    }
+
+    CoinBuilder from(String owner) {
+        provenance.add(words(owner));
+        return this;
+    }
+
+    CoinBuilder note(String kind, String referenceTo) {
+        note.add(new Prose.Paragraph(List.of(new Inline.CrossReference(kind, referenceTo, PLACE)), PLACE));
+        return this;
+    }
+
+    Coin build() {
+        return new Coin(words(id), words(type), number.map(n -> new Written<>(n, PLACE)),
+                blocks.stream().findFirst(), blocks.stream().skip(1).toList(), damage, counts, dies, obverse,
+                Side.BLANK, holding, find, provenance, references, Optional.empty(), Optional.empty(), note, PLACE);
+    }
+}

@@ -1,0 +1,156 @@
+package exergue.edition;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import exergue.Golden;
+import exergue.finding.Finding;
+import exergue.measure.Convention;
+import exergue.model.Catalogue;
+import exergue.model.Damage;
+import exergue.model.Making;
+import exergue.model.Shape;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+class MethodsStatementTest {
+
+    private static final Path GOLDEN = Path.of("src/test/resources/golden/edition");
+
+    @TestFactory
+    Stream<DynamicTest> statements() {
+        Map<String, Supplier<Catalogue>> cases = new LinkedHashMap<>();
+        cases.put("methods-short", MethodsStatementTest::plain);
+        cases.put("methods-converted", MethodsStatementTest::converted);
+        cases.put("methods-missing", MethodsStatementTest::missing);
+        cases.put("methods-damaged", MethodsStatementTest::damaged);
+        cases.put("methods-flans", MethodsStatementTest::flans);
+        cases.put("methods-none", () -> new CatalogueBuilder().build());
+        return cases.entrySet().stream().map(entry -> DynamicTest.dynamicTest(entry.getKey(), () ->
+                Golden.check(GOLDEN.resolve(entry.getKey()).resolve("statement.txt"),
+                        Read.methods(entry.getValue().get()).replace('\u00A0', '~').replace('\u202F', '~'))));
+    }
+
+    private static Catalogue plain() {
+        CatalogueBuilder catalogue = new CatalogueBuilder();
+        catalogue.type("t");
+        catalogue.coin("c1", "t").measured("bench", "3.87 g", "18 mm", "6 h");
+        catalogue.coin("c2", "t").measured("bench", "3.9 g", "17 mm", "12 h");
+        return catalogue.build();
+    }
+
+    private static Catalogue converted() {
+        CatalogueBuilder catalogue = new CatalogueBuilder().convention(CatalogueBuilder.old())
+                .work("hallowby", "Hallowby", "").prefer("bench", "old-1894");
+        Convention sizes = CatalogueBuilder.old();
+        catalogue.convention(new Convention("sizes", "the sale list", sizes.by(), sizes.when(), sizes.work(),
+                sizes.weighing(), new Convention.Sizing(sizes.sizing().instrument(), sizes.sizing().unit(),
+                        Convention.Direction.GREATEST, Optional.of("mionnet-1805"),
+                        sizes.sizing().resolution()), sizes.turning(), false, sizes.cleaning()));
+        catalogue.type("t");
+        for (int i = 1; i <= 12; i++) {
+            catalogue.coin("c" + i, "t").measured("bench", "3.8" + i % 10 + "4 g", "18.5 mm", i + " h");
+        }
+        for (int i = 13; i <= 16; i++) {
+            catalogue.coin("c" + i, "t").measured("bench", "3.87 g", "18 mm", "6 h")
+                    .measured("old-1894", "6" + i % 10 + ".5 gr", "11/16 in", "180°");
+        }
+        catalogue.coin("d1", "t").measured("old-1894", "2 dwt 11 gr", "0.70 in", "200°");
+        catalogue.coin("d2", "t").measured("old-1894", "61.5 gr", "0.70 in", "345°");
+        catalogue.coin("d3", "t").measured("sizes", "61.5 gr", "size 5", "missing: not recorded");
+        return catalogue.build();
+    }
+
+    private static Catalogue missing() {
+        CatalogueBuilder catalogue = new CatalogueBuilder();
+        catalogue.type("t");
+        catalogue.type("u").uniface();
+        catalogue.type("p").made(Making.PUNCHED);
+        catalogue.coin("c1", "t").measured("bench", "missing: coin lost", "18 mm", "6 h");
+        catalogue.coin("c2", "t").measured("bench", "missing: coin lost", "18 mm", "6 h");
+        catalogue.coin("c3", "t").measured("bench", "missing: not at hand", "illegible: ink blot", "");
+        catalogue.coin("u1", "u").measured("bench", "1.2 g", "12 mm", "not applicable: uniface");
+        catalogue.coin("p1", "p").measured("bench", "c. 1.3 g", "12 mm", "");
+        return catalogue.build();
+    }
+
+    private static Catalogue damaged() {
+        CatalogueBuilder catalogue = new CatalogueBuilder();
+        catalogue.type("t");
+        catalogue.coin("c1", "t").measured("bench", "2.87 g", "18 mm", "6 h").damaged(Damage.BROKEN, Damage.PIERCED);
+        catalogue.coin("c2", "t").measured("bench", "3.80 g", "18 mm", "6 h").damaged(Damage.CHIPPED)
+                .weightCounts(true, "only a chip at the edge");
+        catalogue.coin("c3", "t").measured("bench", "3.10 g", "18 mm", "6 h").damaged(Damage.BROKEN);
+        catalogue.coin("c4", "t").measured("bench", "5.10 g", "18 mm", "6 h").weightCounts(false, "a trial piece");
+        catalogue.coin("c5", "t").measured("bench", "missing: lost", "18 mm", "6 h").damaged(Damage.BROKEN);
+        return catalogue.build();
+    }
+
+    private static Catalogue flans() {
+        CatalogueBuilder catalogue = new CatalogueBuilder();
+        catalogue.type("a").shape(Shape.SQUARE, "").made(Making.CAST);
+        catalogue.type("b").shape(Shape.POLYGONAL, "across the flats").made(Making.MACHINE_STRUCK);
+        catalogue.type("c");
+        catalogue.coin("a1", "a").measured("bench", "3 g", "18 x 17 mm", "12 h");
+        catalogue.coin("a2", "a").measured("bench", "3 g", "18 x 18 mm", "12 h");
+        catalogue.coin("a3", "a").measured("bench", "3 g", "18 mm", "12 h");
+        catalogue.coin("b1", "b").measured("bench", "3 g", "16 mm", "6 h");
+        catalogue.coin("b2", "b").measured("bench", "3 g", "16 mm", "7 h");
+        catalogue.coin("c1", "c").measured("bench", "3 g", "16-18 mm", "6.5 h");
+        return catalogue.build();
+    }
+
+    @Test
+    void theAuthorsSentencesFollowWithTheirCountsFilledIn() {
+        CatalogueBuilder catalogue = twoCoins("I weighed {coins of bench} coins, {weights} weights in all.");
+        assertTrue(Read.methods(catalogue.build()).endsWith("I weighed two coins, two weights in all.\n"));
+        assertEquals(List.of(), findings(catalogue));
+    }
+
+    @Test
+    void aContradictionIsFoundAtItsPlace() {
+        CatalogueBuilder catalogue = twoCoins("Measurements at the bench cover 3 coins. They give two weights.");
+        assertEquals(List.of("count-contradicted at chapters/methods.md:3:1: The text says “3 coins” of “measurements "
+                + "at the bench”, but the entries give 2."), findings(catalogue));
+    }
+
+    @Test
+    void aCountThatNothingBearsOutIsANote() {
+        assertEquals(List.of("count-not-borne-out at chapters/methods.md:3:1: The text says “seven coins”, which is none "
+                + "of the counts taken from the entries."), findings(twoCoins("There are seven coins.")));
+    }
+
+    @Test
+    void aNumberThatIsNoCountIsLeftAlone() {
+        assertEquals(List.of(), findings(twoCoins("")
+                .authorsMethods("The balance was bought in 1931. It reads to 0.01 g.")));
+    }
+
+    @Test
+    void anUnknownCounterOffersTheNearMiss() {
+        Finding finding = Editor.edit(twoCoins("There are {coin} of them.").build()).findings().all().get(0);
+        assertEquals("unknown-counter", finding.code().id());
+        assertEquals("Did you mean “{coins}”?", finding.remedy());
+    }
+
+    private static CatalogueBuilder twoCoins(String sentence) {
+        CatalogueBuilder catalogue = new CatalogueBuilder().authorsMethods(sentence);
+        catalogue.type("t");
+        catalogue.coin("c1", "t").measured("bench", "3.87 g", "18 mm", "6 h");
+        catalogue.coin("c2", "t").measured("bench", "3.87 g", "18 mm", "6 h");
+        return catalogue;
+    }
+
+    private static List<String> findings(CatalogueBuilder catalogue) {
+        return Editor.edit(catalogue.build()).findings().all().stream()
+                .map(f -> f.code().id() + " at " + f.place() + ": " + f.what()).toList();
+    }
+}
