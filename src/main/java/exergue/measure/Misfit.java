@@ -26,7 +26,7 @@ final class Misfit {
         if (shape.matches("FU?[×-]FU?")) {
             return task.stop(ReadingFault.ONE_FIGURE_ONLY, "The " + task.kind().word() + " of a coin is one figure, but " + task.marks().quoted()
                     + " gives two.", task.kind() == Kind.AXIS
-                    ? "Write 5½ h for a reading midway between two hours, or the nearer hour with a question mark: 5 h?"
+                    ? "Write 5½ h for a reading midway between two hours, or 5 h? for the nearer one with a question mark."
                     : "Give one figure here; give a second measurement of the coin under also-measured.");
         }
         int side = shape.indexOf("FF");

@@ -9,8 +9,9 @@ import java.util.stream.Collectors;
  *
  * <p>The place a source supports is that of the first digit of its step in the printed unit (NIST SP 811, B.7;
  * ISO 80000-1, Annex B): 0.1 grain is 0.0065 g, so 61.5 grains is good to 0.001 g. No nought is ever added that the
- * source does not support, no figure is rounded to nothing, and none is rounded to tens or hundreds, since nobody can
- * see which noughts of "30 mm" count: one inch prints as 25 mm, and its interval is shown by {@link Working}.
+ * source does not support. A figure below one at the last place, such as 0.4 mm in whole millimetres, keeps its first
+ * digit rather than vanish or double. None is rounded to tens or hundreds, since nobody can see which noughts of
+ * "30 mm" count: one inch prints as 25 mm, and its interval is shown by {@link Working}.
  *
  * <p>A die-axis prints as the nearest whole hour; one exactly midway between two hours prints as a half: 6½.
  */
@@ -71,10 +72,10 @@ public final class Printer {
         BigDecimal step = normal.resolution();
         int supported = Math.max(0, step.scale() - step.precision() + 1);
         int house = kind == Kind.WEIGHT ? form.weightDecimals() : form.diameterDecimals();
-        BigDecimal rounded = normal.value().setScale(Math.min(house, supported), form.rounding());
-        if (rounded.signum() == 0) {
-            rounded = normal.value().round(new MathContext(1, form.rounding()));
-        }
+        int decimals = Math.min(house, supported);
+        boolean below = normal.value().compareTo(BigDecimal.ONE.movePointLeft(decimals)) < 0;
+        BigDecimal rounded = below ? normal.value().round(new MathContext(1, form.rounding()))
+                : normal.value().setScale(decimals, form.rounding());
         return rounded.toPlainString().replace(".", form.decimalMark());
     }
 

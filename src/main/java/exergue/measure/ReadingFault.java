@@ -122,8 +122,8 @@ public enum ReadingFault {
             "axis: 18 h", "axis: 6 h"),
 
     HOURS_OR_MINUTES("hours-or-minutes", true, "The axis may be hours with minutes or with decimals",
-            "6.30 may mean half past six or a little after it.",
-            "axis: 6.30 h", "axis: 6:30 h"),
+            "6.15 may mean a quarter past six or the decimal, which is nine minutes past.",
+            "axis: 6.15 h", "axis: 6:15 h"),
 
     ARROWS_UNCLEAR("arrows-unclear", true, "The arrows do not give one die-axis",
             "One arrow shows the reverse; two show the obverse upright and then the reverse.",
