@@ -26,11 +26,18 @@ final class ReferenceTexts {
         return List.copyOf(texts);
     }
 
-    /** "same dies: Hallam 45" */
-    static String line(ReferenceText text) {
-        String relation = text.relation().isEmpty() ? "" : text.relation() + " ";
-        String number = text.number().isEmpty() ? "" : "\u00A0" + text.number();
-        return relation + text.sign() + number;
+    /** All in one line, the words of a relation once for all of its references: "this coin: A 1, B 2; same dies: C 3". */
+    static String line(List<ReferenceText> texts) {
+        StringBuilder line = new StringBuilder();
+        String before = null;
+        for (ReferenceText text : texts) {
+            boolean same = text.relation().equals(before);
+            line.append(before == null ? "" : same ? ", " : "; ");
+            line.append(same || text.relation().isEmpty() ? "" : text.relation() + " ");
+            line.append(text.sign()).append(text.number().isEmpty() ? "" : "\u00A0" + text.number());
+            before = text.relation();
+        }
+        return line.toString();
     }
 
     private static String sign(Reference reference, Map<String, Work> works) {

@@ -28,8 +28,7 @@ final class Remarks {
         remarks.side(words.reverse(), coin.reverse(), words);
         coin.diameterMeans().ifPresent(means -> remarks.sentence(words.diameter() + " " + means.value()));
         whereabouts.besides(coin).ifPresent(remarks::sentence);
-        remarks.sentence(String.join("; ", ReferenceTexts.of(coin.references(), works, words).stream()
-                .map(ReferenceTexts::line).toList()));
+        remarks.sentence(ReferenceTexts.line(ReferenceTexts.of(coin.references(), works, words)));
         remarks.sentence(String.join("; ", coin.provenance().stream().map(Written::value).toList()));
         return List.copyOf(remarks.runs);
     }
@@ -43,7 +42,7 @@ final class Remarks {
         Optional<String> legend = side.legend().map(Written::value);
         legend.ifPresent(text -> runs.add(new Inline.Words(" " + words.legend() + " " + text)));
         side.description().ifPresent(description -> {
-            runs.add(new Inline.Words(legend.isPresent() ? "; " : " "));
+            runs.add(new Inline.Words(legend.isPresent() ? ". " : " "));
             runs.addAll(description.runs());
         });
         stop(side.description().map(description -> Inline.plain(description.runs())).orElse(""));

@@ -104,8 +104,7 @@ class EditorTest {
         assertEquals(List.of("drachm", "AR", "cast", "square", "c. 300 BC"), entry.firstLine());
         assertEquals(List.of("Obv. Head of a wolf r.", "Rev. uniface"), entry.sides().stream()
                 .map(side -> side.label() + " " + Inline.plain(side.description())).toList());
-        assertEquals(List.of("Hallowby\u00A012", "variant: Orr\u00A07", "not in Orr"),
-                entry.references().stream().map(ReferenceTexts::line).toList());
+        assertEquals("Hallowby\u00A012; variant: Orr\u00A07; not in Orr", ReferenceTexts.line(entry.references()));
     }
 
     @Test
@@ -113,10 +112,11 @@ class EditorTest {
         catalogue.work("h", "Hallowby", "").collection("museum", "AM").spot("hill", "The hill", "Square N7", false);
         catalogue.type("a");
         catalogue.coin("c", "a").damaged(Damage.BROKEN, Damage.PIERCED).legend("ΛΥΚΑΙ").in("museum", "P 12")
-                .found("hill", "layer 3", "45").reference("h", "3", Relation.THIS_COIN).from("bought in 1901").dies("O1", "");
+                .found("hill", "layer 3", "45").reference("h", "3", Relation.THIS_COIN)
+                .reference("h", "4", Relation.SAME_DIES).reference("h", "5", Relation.THIS_COIN).from("bought in 1901").dies("O1", "");
         Specimen coin = Read.specimens(catalogue.build()).get(0);
-        assertEquals("Broken, pierced. Obv. legend ΛΥΚΑΙ. The hill, layer 3, 45. This coin: Hallowby\u00A03. "
-                + "Bought in 1901.", Inline.plain(coin.remarks()));
+        assertEquals("Broken, pierced. Obv. legend ΛΥΚΑΙ. The hill, layer 3, 45. This coin: Hallowby\u00A03, "
+                + "Hallowby\u00A05; same dies: Hallowby\u00A04. Bought in 1901.", Inline.plain(coin.remarks()));
         assertEquals("AM\u00A0P 12", coin.whereabouts());
         assertEquals("O1/–", coin.dies());
     }

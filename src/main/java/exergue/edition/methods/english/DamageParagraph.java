@@ -35,8 +35,8 @@ final class DamageParagraph implements MethodsParagraph {
                 .map(kind -> kind.thing().word() + ": " + Grammar.number(kind.times())).toList());
         String twice = all > damage.coins() ? "; some coins in more than one way" : "";
         String detail = damage.kinds().size() == 1 ? damage.kinds().get(0).thing().word() : kinds + twice;
-        return Grammar.capital(Grammar.count(damage.coins(), "coin")) + " " + Grammar.is(damage.coins())
-                + " damaged or not as struck (" + detail + ").";
+        return "Damage or another change since striking is recorded for " + Grammar.count(damage.coins(), "coin")
+                + " (" + detail + ").";
     }
 
     private static String sentence(Excepted exception, String marked) {

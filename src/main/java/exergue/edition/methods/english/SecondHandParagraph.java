@@ -17,8 +17,8 @@ final class SecondHandParagraph implements MethodsParagraph {
         }
         String which = tally.readTwice() == 1 ? "for it" : "for each of them";
         List<String> sentences = new ArrayList<>();
-        sentences.add(Grammar.capital(Grammar.count(tally.readTwice(), "coin"))
-                + (tally.readTwice() == 1 ? " has" : " have") + " figures from more than one source.");
+        sentences.add("For " + Grammar.count(tally.readTwice(), "coin")
+                + " there are figures from more than one source.");
         List<String> preferred = preferred(tally);
         if (preferred.size() > 1) {
             sentences.add("Printed " + which + " is the first figure in this order of sources: "
