@@ -64,6 +64,7 @@ public final class MakeCatalogue {
         files.put("conventions.yaml", """
                 bench:
                   title: measurements at the bench
+                  by: Nobody
                   weight: {instrument: a balance, unit: g, resolution: 0.01 g}
                   diameter: {instrument: callipers, unit: mm, direction: greatest, resolution: 0.1 mm}
                   axis: {notation: hours, resolution: 1 h}
@@ -87,8 +88,8 @@ public final class MakeCatalogue {
                     denomination: %s
                     metal: silver
                     date: c. %d–%d BC
-                    obverse: {legend: ΟΡΟΥΑΝΩΝ, description: %s; border of dots.}
-                    reverse: {legend: ΚΑΛΛΩΡ, description: %s; letter in each quarter.}
+                    obverse: {legend: ΟΡΟΥΑΝΩΝ, description: '%s; border of dots.'}
+                    reverse: {legend: ΚΑΛΛΩΡ, description: '%s; letter in each quarter.'}
                     references: [{work: made-up, number: '%d'}]
                     """.formatted(typeId(type), ruler(type) / RULERS_OF_A_MINT, ruler(type), type,
                     DENOMINATIONS[type % 3], 330 - ruler(type) % 200, 320 - ruler(type) % 200,

@@ -29,8 +29,9 @@ public final class Stages implements Progress {
     public static void main(String[] arguments) throws IOException {
         for (int run = 1; run <= RUNS; run++) {
             Stages stages = new Stages();
+            long before = processorTime();
             int pages = stages.run(Path.of(arguments[0]));
-            stages.print(run == 1 ? "first run" : "run " + run, pages);
+            stages.print(run == 1 ? "first run" : "run " + run, pages, (processorTime() - before) / 1e9);
         }
     }
 
@@ -57,12 +58,17 @@ public final class Stages implements Progress {
         }
     }
 
-    private void print(String run, int pages) {
+    private void print(String run, int pages, double processor) {
         StringBuilder line = new StringBuilder();
         seconds.forEach((stage, time) -> line.append(String.format(Locale.ROOT, ", %s %.2f",
                 stage.name().toLowerCase(Locale.ROOT), time)));
-        System.out.printf(Locale.ROOT, "  %s: %d pages%s; all %.2f s; peak heap %d MB%n", run, pages, line,
-                seconds.values().stream().mapToDouble(d -> d).sum(), peakHeap() >> 20);
+        System.out.printf(Locale.ROOT, "  %s: %d pages%s; all %.2f s (processor %.2f s); peak heap %d MB%n", run,
+                pages, line, seconds.values().stream().mapToDouble(d -> d).sum(), processor, peakHeap() >> 20);
+    }
+
+    /** Nanoseconds, which other work on the machine does not lengthen as it does the time on the clock. */
+    private static long processorTime() {
+        return ManagementFactory.getPlatformMXBean(com.sun.management.OperatingSystemMXBean.class).getProcessCpuTime();
     }
 
     /** Of all pools at their own peaks, so rather too much than too little. */
