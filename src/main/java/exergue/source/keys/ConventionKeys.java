@@ -3,6 +3,7 @@ package exergue.source.keys;
 import exergue.finding.NearMiss;
 import exergue.measure.Convention;
 import exergue.measure.Kind;
+import exergue.measure.ReadingFault;
 import exergue.measure.Unit;
 import exergue.measure.Units;
 import exergue.model.Written;
@@ -10,7 +11,6 @@ import exergue.source.shape.Block;
 import exergue.source.shape.Fields;
 import exergue.source.shape.Key;
 import exergue.source.shape.Keys;
-import exergue.source.shape.ShapeCodes;
 import exergue.source.shape.Text;
 import exergue.source.shape.Texts;
 import java.math.BigDecimal;
@@ -100,7 +100,7 @@ final class ConventionKeys {
         return new Text<>("unit", List.of(), "", false, (scalar, site) -> {
             Optional<Unit> known = Units.named(scalar.text()).filter(u -> u.dimension() == kind.dimension());
             if (known.isEmpty()) {
-                site.report(ShapeCodes.UNKNOWN_UNIT, scalar.place(), "“" + scalar.text() + "” is not a unit of " + kind.word() + ".",
+                site.report(Readings.code(ReadingFault.UNKNOWN_UNIT), scalar.place(), "“" + scalar.text() + "” is not a unit of " + kind.word() + ".",
                         NearMiss.of(scalar.text(), names).map(near -> "Did you mean “" + near + "”? ").orElse("")
                                 + "The units are " + String.join(", ", names) + ".");
             }

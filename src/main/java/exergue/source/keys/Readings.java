@@ -1,7 +1,7 @@
 package exergue.source.keys;
 
-import exergue.finding.Severity;
 import exergue.finding.Code;
+import exergue.finding.Severity;
 import exergue.measure.Convention;
 import exergue.measure.Kind;
 import exergue.measure.Parsed;
@@ -24,13 +24,25 @@ public final class Readings {
 
     private Readings() { }
 
+    static Code code(ReadingFault fault) {
+        return CODES.get(fault);
+    }
+
     private static Map<ReadingFault, Code> codesByFault() {
         Map<ReadingFault, Code> codes = new EnumMap<>(ReadingFault.class);
         for (ReadingFault fault : ReadingFault.values()) {
-            codes.put(fault, new Code(fault.id(), fault.refused() ? Severity.ERROR : Severity.WARNING, fault.title(),
-                    fault.why(), fault.faulty(), fault.mended()));
+            codes.put(fault, new Code(fault.id(), severity(fault), fault.title(), fault.why(),
+                    fault.faulty(), fault.mended()));
         }
         return codes;
+    }
+
+    /** What is kept as it stands and printed rightly is told, but nobody has to act on it. */
+    private static Severity severity(ReadingFault fault) {
+        if (fault.refused()) {
+            return Severity.ERROR;
+        }
+        return fault == ReadingFault.AXIS_MIDWAY || fault == ReadingFault.DEGREES_NORMALISED ? Severity.NOTE : Severity.WARNING;
     }
 
     public static List<Code> codes() {

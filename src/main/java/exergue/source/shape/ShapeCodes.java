@@ -35,9 +35,6 @@ public final class ShapeCodes {
     public static final Code ID_NOT_FILE_NAME = new Code("id-not-file-name", ERROR, "The id is not the name of the file",
             "An entry is found by its id; if the file is called otherwise, people and programs look in the wrong file.",
             "id: lk-0043 (in coins/lk-0042.yaml)", "id: lk-0042 (in coins/lk-0042.yaml)");
-    public static final Code UNKNOWN_UNIT = new Code("unknown-unit-of-convention", ERROR, "A convention names a unit that is not known",
-            "A figure without a known unit cannot be converted, compared or printed.",
-            "unit: gram force", "unit: g");
     public static final Code NO_STEP = new Code("no-step", ERROR, "A resolution is not one figure with its unit",
             "The smallest step of a balance or a rule decides how many figures of a reading can be trusted.",
             "resolution: fine", "resolution: 0.01 g");
@@ -51,6 +48,6 @@ public final class ShapeCodes {
 
     public static List<Code> all() {
         return List.of(UNKNOWN_KEY, MISSING_KEY, EMPTY_VALUE, WRONG_SHAPE, UNKNOWN_WORD, NOT_A_WHOLE_NUMBER, NOT_AN_ID,
-                ID_NOT_FILE_NAME, UNKNOWN_UNIT, NO_STEP, UNKNOWN_PART, LANGUAGE_NOT_YET);
+                ID_NOT_FILE_NAME, NO_STEP, UNKNOWN_PART, LANGUAGE_NOT_YET);
     }
 }

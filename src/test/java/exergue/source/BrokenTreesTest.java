@@ -1,0 +1,89 @@
+package exergue.source;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import exergue.Golden;
+import exergue.files.MemoryTree;
+import exergue.files.Tree;
+import exergue.finding.Code;
+import exergue.measure.ReadingFault;
+import exergue.source.keys.Readings;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every kind of fault has a tree with that fault, and an approved text of what the reader says to it. */
+class BrokenTreesTest {
+
+    private static final Path BROKEN = Path.of("src/test/resources/broken");
+
+    /** Trees that no version control would keep unchanged, or that lack a file. */
+    private static final Map<String, Tree> MADE_HERE = Map.of(
+            "not-utf-8", Trees.with("coins/lk-1.yaml",
+                    "id: lk-1\r\ntype: owl\r\ndiameter-means: d\u00E9couvert\r\n".getBytes(StandardCharsets.ISO_8859_1)),
+            "file-too-large", Trees.with("coins/lk-1.yaml", new byte[(4 << 20) + 1]),
+            "control-character", Trees.with("coins/lk-1.yaml", "id: lk-1\ntype: owl\ndiameter-means: a\u200Bb\u0007 across\n"),
+            "not-composed", Trees.with("coins/lk-1.yaml", "id: lk-1\ntype: owl\ndiameter-means: Lykia\u0301n\n"),
+            "tangled-prose", Trees.with("chapters/history.md", "# History\n\n" + "*a **b ".repeat(6000) + "c** d*".repeat(6000) + "\n"),
+            "no-catalogue-file", MemoryTree.ofText(Map.of("catalogue-src/catalogue.yaml", "title: Coins\n")));
+
+    static List<String> codes() {
+        Set<String> readings = new HashSet<>(Readings.codes().stream().map(Code::id).toList());
+        return SourceCodes.all().stream().map(Code::id).filter(id -> !readings.contains(id)).toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource("codes")
+    void aTreeWithTheFaultGivesTheApprovedFindings(String code) {
+        Tree tree = MADE_HERE.containsKey(code) ? MADE_HERE.get(code) : Trees.overlaid(BROKEN.resolve(code).resolve("tree"));
+        Loaded loaded = Trees.read(tree);
+        assertTrue(loaded.findings().all().stream().anyMatch(f -> f.code().id().equals(code)), () -> Trees.shown(loaded.findings()));
+        Golden.check(BROKEN.resolve(code).resolve("findings.txt"), Trees.shown(loaded.findings()));
+    }
+
+    @ParameterizedTest
+    @MethodSource("exergue.measure.ReadingFault#values")
+    void theFaultySampleOfAReadingHasItsFault(ReadingFault fault) {
+        String sample = fault.faulty().replace("\n", "\n  ");
+        Loaded loaded = Trees.read(Trees.with("coins/lk-1.yaml", "id: lk-1\ntype: owl\nmeasured:\n  by: bench\n  " + sample + "\n"));
+        assertTrue(loaded.findings().all().stream().anyMatch(f -> f.code().id().equals(fault.id())),
+                () -> Trees.shown(loaded.findings()));
+    }
+
+    @Test
+    void everyCodeIsUniqueAndExplained() {
+        Set<String> ids = new TreeSet<>();
+        for (Code code : SourceCodes.all()) {
+            assertTrue(ids.add(code.id()), code.id());
+            assertTrue(!code.title().endsWith(".") && code.why().endsWith("."), code.id());
+            assertTrue(!code.faulty().equals(code.mended()), code.id());
+        }
+    }
+
+    @Test
+    void theSoundTreeHasNoFindings() {
+        Loaded loaded = Trees.read(MemoryTree.ofText(Trees.sound()));
+        assertEquals("", Trees.shown(loaded.findings()));
+        assertEquals("lk-1", loaded.catalogue().orElseThrow().coins().get(0).id().value());
+    }
+
+    @Test
+    void noFixtureIsLeftOver() throws IOException {
+        try (Stream<Path> folders = Files.list(BROKEN)) {
+            Set<String> known = new HashSet<>(codes());
+            assertEquals(List.of(), folders.filter(f -> Files.exists(f.resolve("tree"))).map(f -> f.getFileName().toString())
+                    .filter(name -> !known.contains(name) || MADE_HERE.containsKey(name)).sorted().toList());
+        }
+    }
+}
