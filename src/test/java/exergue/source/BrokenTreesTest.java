@@ -3,6 +3,7 @@ package exergue.source;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import exergue.AllCodes;
 import exergue.Golden;
 import exergue.files.MemoryTree;
 import exergue.files.Tree;
@@ -27,6 +28,12 @@ import org.junit.jupiter.params.provider.MethodSource;
 class BrokenTreesTest {
 
     private static final Path BROKEN = Path.of("src/test/resources/broken");
+    private static final Path APPROVED = Path.of("src/test/resources/golden/source");
+
+    /** What a convention has to say for some faults to be possible. */
+    private static final Map<ReadingFault, String> CONVENTIONS = Map.of(
+            ReadingFault.SIZE_NOT_IN_TABLE, "  diameter: {size-scale: mionnet-1805}\n",
+            ReadingFault.FINER_THAN_INSTRUMENT, "  weight: {resolution: 0.1 g}\n");
 
     /** Trees that no version control would keep unchanged, or that lack a file. */
     private static final Map<String, Tree> MADE_HERE = Map.of(
@@ -46,17 +53,20 @@ class BrokenTreesTest {
     @ParameterizedTest
     @MethodSource("codes")
     void aTreeWithTheFaultGivesTheApprovedFindings(String code) {
-        Tree tree = MADE_HERE.containsKey(code) ? MADE_HERE.get(code) : Trees.overlaid(BROKEN.resolve(code).resolve("tree"));
+        Tree tree = MADE_HERE.containsKey(code) ? MADE_HERE.get(code) : Trees.overlaid(BROKEN.resolve(code));
         Loaded loaded = Trees.read(tree);
         assertTrue(loaded.findings().all().stream().anyMatch(f -> f.code().id().equals(code)), () -> Trees.shown(loaded.findings()));
-        Golden.check(BROKEN.resolve(code).resolve("findings.txt"), Trees.shown(loaded.findings()));
+        Golden.check(APPROVED.resolve(code).resolve("findings.txt"), Trees.shown(loaded.findings()));
     }
 
     @ParameterizedTest
     @MethodSource("exergue.measure.ReadingFault#values")
     void theFaultySampleOfAReadingHasItsFault(ReadingFault fault) {
         String sample = fault.faulty().replace("\n", "\n  ");
-        Loaded loaded = Trees.read(Trees.with("coins/lk-1.yaml", "id: lk-1\ntype: owl\nmeasured:\n  by: bench\n  " + sample + "\n"));
+        Map<String, String> files = Trees.sound();
+        files.merge("conventions.yaml", CONVENTIONS.getOrDefault(fault, ""), String::concat);
+        files.put("coins/lk-1.yaml", "id: lk-1\ntype: owl\nmeasured:\n  by: bench\n  " + sample + "\n");
+        Loaded loaded = Trees.read(MemoryTree.ofText(files));
         assertTrue(loaded.findings().all().stream().anyMatch(f -> f.code().id().equals(fault.id())),
                 () -> Trees.shown(loaded.findings()));
     }
@@ -80,10 +90,14 @@ class BrokenTreesTest {
 
     @Test
     void noFixtureIsLeftOver() throws IOException {
-        try (Stream<Path> folders = Files.list(BROKEN)) {
-            Set<String> known = new HashSet<>(codes());
-            assertEquals(List.of(), folders.filter(f -> Files.exists(f.resolve("tree"))).map(f -> f.getFileName().toString())
-                    .filter(name -> !known.contains(name) || MADE_HERE.containsKey(name)).sorted().toList());
+        Set<String> known = new HashSet<>(AllCodes.all().stream().map(Code::id).toList());
+        assertEquals(List.of(), folders(BROKEN).filter(name -> !known.contains(name) || MADE_HERE.containsKey(name)).toList());
+        assertEquals(List.of(), folders(APPROVED).filter(name -> !codes().contains(name)).toList());
+    }
+
+    private static Stream<String> folders(Path parent) throws IOException {
+        try (Stream<Path> folders = Files.list(parent)) {
+            return folders.map(f -> f.getFileName().toString()).sorted().toList().stream();
         }
     }
 }

@@ -55,7 +55,7 @@ final class CoinParts {
                 "Path of the picture of the obverse, from the folder of the catalogue.", "photographs/lk-0042-obv.jpg");
         Key<Optional<Written<String>>> reverse = keys.may("reverse", PathTexts.PHOTOGRAPH,
                 "Path of the picture of the reverse.", "photographs/lk-0042-rev.jpg");
-        Key<Optional<Written<String>>> credit = keys.may("credit", Texts.WORDS, "Whom to thank, as printed.", "Photograph: the museum");
+        Key<Optional<Written<String>>> credit = keys.may("credit", Texts.WORDS, "Whom to thank, as printed.", "\"Photograph: the museum\"");
         return keys.block(f -> new Coin.Photograph(f.get(obverse), f.get(reverse), f.get(credit)));
     }
 }

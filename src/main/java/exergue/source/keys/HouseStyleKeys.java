@@ -62,7 +62,7 @@ final class HouseStyleKeys {
     private static Block<HouseStyle.Signs> signs() {
         Keys keys = new Keys("the marks after a figure");
         Key<Written<String>> otherHand = keys.or("other-hand", Texts.WORDS_OR_NONE, "°",
-                "After a reading under any but the main convention.", "*");
+                "After a reading under any but the main convention.", "\"*\"");
         Key<Written<String>> damaged = keys.or("damaged", Texts.WORDS_OR_NONE, "†",
                 "After a weight that damage has changed.", "‡");
         return keys.block(f -> new HouseStyle.Signs(f.get(otherHand).value(), f.get(damaged).value()));

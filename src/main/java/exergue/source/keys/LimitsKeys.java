@@ -9,14 +9,20 @@ import exergue.source.shape.Block;
 import exergue.source.shape.Fields;
 import exergue.source.shape.Key;
 import exergue.source.shape.Keys;
+import exergue.source.shape.Text;
 import exergue.source.shape.Texts;
 import exergue.source.yaml.Scalar;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
 /** {@code limits} of a type: what its author expects of a coin. */
 final class LimitsKeys {
+
+    /** A reading that must be there; where it is not, there is no limit. */
+    private static final Text<Optional<Scalar>> LIMIT = new Text<>(Texts.READING.name(), List.of(), "", false,
+            (scalar, site) -> Optional.of(Optional.of(scalar)), (site, place) -> Optional.empty());
 
     private static final Keys KEYS = new Keys("the limits of a type");
 
@@ -38,8 +44,8 @@ final class LimitsKeys {
 
     private static Block<Optional<Limits.Span>> span(Kind kind, String least, String greatest) {
         Keys keys = new Keys("limits");
-        Key<Scalar> from = keys.must("from", Texts.READING, "The least, with its unit.", least);
-        Key<Scalar> to = keys.must("to", Texts.READING, "The greatest, with its unit.", greatest);
+        Key<Optional<Scalar>> from = keys.must("from", LIMIT, "The least, with its unit.", least);
+        Key<Optional<Scalar>> to = keys.must("to", LIMIT, "The greatest, with its unit.", greatest);
         return keys.block(fields -> {
             Optional<Written<Reading>> lower = limit(kind, fields.get(from), fields, from);
             Optional<Written<Reading>> upper = limit(kind, fields.get(to), fields, to);
@@ -48,8 +54,7 @@ final class LimitsKeys {
         });
     }
 
-    private static Optional<Written<Reading>> limit(Kind kind, Scalar text, Fields fields, Key<Scalar> key) {
-        return text.isNothing() ? Optional.empty()
-                : Readings.read(kind, text, Convention.UNDECLARED, fields.site().at(key.name()));
+    private static Optional<Written<Reading>> limit(Kind kind, Optional<Scalar> text, Fields fields, Key<?> key) {
+        return text.flatMap(t -> Readings.read(kind, t, Convention.UNDECLARED, fields.site().at(key.name())));
     }
 }

@@ -26,7 +26,7 @@ final class MeasurementKeys {
     private static final Map<Kind, Key<Optional<Scalar>>> READINGS = new EnumMap<>(Kind.class);
 
     static {
-        reading(Kind.WEIGHT, "Weight with its unit; or “missing: why”, “not applicable: why”, “illegible: why”.", "3.87 g");
+        reading(Kind.WEIGHT, "Weight with its unit; or, in quotation marks, \"missing: why\", \"not applicable: why\", \"illegible: why\".", "3.87 g");
         reading(Kind.DIAMETER, "Diameter with its unit, two figures for a flan that is not round; or why there is none.",
                 "18 x 17 mm");
         reading(Kind.AXIS, "Die-axis in hours, degrees or as an arrow; or why there is none.", "6 h");

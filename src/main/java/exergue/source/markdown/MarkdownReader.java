@@ -8,6 +8,7 @@ import exergue.model.Prose;
 import exergue.source.text.SourceText;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import org.commonmark.ext.gfm.tables.TablesExtension;
@@ -28,14 +29,14 @@ public final class MarkdownReader {
 
     /** One line in an entry. */
     public static Phrase line(Manuscript manuscript, Place place) {
-        return new Phrase(untangled(manuscript, List.of(),
-                () -> new BlockReader(manuscript).line(LINES.parse(manuscript.text()))), place);
+        return new Phrase(untangled(manuscript, () -> new BlockReader(manuscript).line(LINES.parse(manuscript.text())))
+                .orElse(List.of()), place);
     }
 
     /** Paragraphs in an entry; they have no headings. */
     public static List<Prose> note(Manuscript manuscript) {
         List<Prose> blocks = new ArrayList<>();
-        for (Prose block : blocks(manuscript)) {
+        for (Prose block : blocks(manuscript).orElse(List.of())) {
             if (block instanceof Prose.Heading heading) {
                 manuscript.report(MarkdownCodes.UNSUPPORTED_MARKDOWN, heading.place(),
                         "“" + Inline.plain(heading.runs()) + "” is a heading, and a note has none.",
@@ -51,7 +52,11 @@ public final class MarkdownReader {
     /** A chapter: its title, and the blocks after the title. */
     public static Chapter chapter(SourceText source, Manuscript.House house) {
         Manuscript manuscript = Manuscript.of(source, house);
-        List<Prose> blocks = blocks(manuscript);
+        Optional<List<Prose>> read = blocks(manuscript);
+        if (read.isEmpty()) {
+            return new Chapter(source.file(), List.of(), List.of());
+        }
+        List<Prose> blocks = read.get();
         List<Inline> title = List.of();
         if (!blocks.isEmpty() && blocks.get(0) instanceof Prose.Heading first && first.level() == 1) {
             title = first.runs();
@@ -64,21 +69,21 @@ public final class MarkdownReader {
         return new Chapter(source.file(), title, Headings.inOrder(blocks, manuscript));
     }
 
-    private static List<Prose> blocks(Manuscript manuscript) {
-        return untangled(manuscript, List.of(), () -> new BlockReader(manuscript).blocks(BLOCKS.parse(manuscript.text())));
+    private static Optional<List<Prose>> blocks(Manuscript manuscript) {
+        return untangled(manuscript, () -> new BlockReader(manuscript).blocks(BLOCKS.parse(manuscript.text())));
     }
 
     /**
      * The parser follows nesting by calling itself; text built to nest thousands deep would end the whole program,
      * so running out of depth is taken as what it is: a fault of that text.
      */
-    private static <T> T untangled(Manuscript manuscript, T otherwise, Supplier<T> reading) {
+    private static <T> Optional<T> untangled(Manuscript manuscript, Supplier<T> reading) {
         try {
-            return reading.get();
+            return Optional.of(reading.get());
         } catch (StackOverflowError tooDeep) {
             manuscript.report(MarkdownCodes.TANGLED_PROSE, manuscript.at(0, 1),
                     "Emphasis, quotations or lists are nested in this text without end.", "Write it plainly.");
-            return otherwise;
+            return Optional.empty();
         }
     }
 }

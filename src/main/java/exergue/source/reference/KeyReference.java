@@ -24,7 +24,7 @@ public final class KeyReference {
         reference.line("");
         reference.line("**words** are printed as they stand; a **line** is one line of Markdown (`*italic*`, `**bold**`); **prose** is "
                 + "paragraphs of Markdown; an **id** has small letters, digits, hyphens and full stops; a **reading** is a figure with "
-                + "its unit, or `missing: why`, `not applicable: why`, `illegible: why`. A key marked ● must be there.");
+                + "its unit, or `\"missing: why\"`, `\"not applicable: why\"`, `\"illegible: why\"` in quotation marks. A key marked ● must be there.");
         FileKind.all().forEach(reference::file);
         return reference.page.toString();
     }

@@ -98,7 +98,9 @@ public final class Fields {
         near.filter(n -> !values.containsKey(n)).ifPresent(n -> values.put(n, entry.value()));
         List<String> elsewhere = Homes.of(name, site.root());
         String remedy;
-        if (!elsewhere.isEmpty()) {
+        if (name.contains(" ") && entry.value() instanceof Scalar s && s.plain() && s.isNothing()) {
+            remedy = "If it belongs to the text before it: a comma inside { } ends a value, so put the text in quotation marks.";
+        } else if (!elsewhere.isEmpty()) {
             remedy = "It belongs under " + elsewhere.get(0) + near.map(n -> "; or did you mean “" + n + "”?").orElse(".");
         } else if (near.isPresent()) {
             remedy = "Did you mean “" + near.get() + "”?";

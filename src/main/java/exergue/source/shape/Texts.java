@@ -35,8 +35,8 @@ public final class Texts {
     public static final Text<Written<Integer>> WHOLE_NUMBER =
             new Text<>("whole number", List.of(), "[0-9]{1,9}", false, Texts::wholeNumber, (site, place) -> new Written<>(0, place));
 
-    public static final Text<Written<Boolean>> YES_OR_NO = choice(List.of("yes", "no", "true", "false"),
-            word -> word.equals("yes") || word.equals("true"));
+    public static final Text<Written<Boolean>> YES_OR_NO = new Text<>("yes or no", List.of("yes", "no"), "", false,
+            Texts::yesOrNo, (site, place) -> new Written<>(true, place));
 
     /** One line of Markdown. */
     public static final Text<Phrase> LINE = new Text<>("line", List.of(), "", false,
@@ -47,8 +47,8 @@ public final class Texts {
     public static final Text<List<Prose>> PROSE = new Text<>("prose", List.of(), "", false,
             (scalar, site) -> Optional.of(MarkdownReader.note(site.manuscript(scalar))), (site, place) -> List.of());
 
-    /** A reading, not yet understood: what it means hangs on the convention it was taken under. */
-    public static final Text<Scalar> READING = new Text<>("reading", List.of(), "", false,
+    /** A reading, not yet understood: what it means hangs on the convention it was taken under. Never one that must be. */
+    public static final Text<Scalar> READING = new Text<>("reading", List.of(), "", true,
             (scalar, site) -> Optional.of(scalar), (site, place) -> Scalar.standIn("", place));
 
     private Texts() { }
@@ -115,6 +115,13 @@ public final class Texts {
                     "Rename the file to " + scalar.text() + ".yaml, or write id: " + fileName + ".");
         }
         return id(scalar, site);
+    }
+
+    private static Optional<Written<Boolean>> yesOrNo(Scalar scalar, Site site) {
+        if (scalar.text().equals("true") || scalar.text().equals("false")) {
+            return Optional.of(written(scalar, scalar.text().equals("true")));
+        }
+        return word(scalar, List.of("yes", "no"), site).map(word -> written(scalar, word.equals("yes")));
     }
 
     private static Optional<Written<Integer>> wholeNumber(Scalar scalar, Site site) {

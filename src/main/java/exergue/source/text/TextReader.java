@@ -32,8 +32,7 @@ public final class TextReader {
         long size = tree.size(file);
         if (size > MOST_BYTES) {
             report(Finding.of(TextCodes.FILE_TOO_LARGE, Place.ofFile(file), "",
-                    "This file has " + size / 1_000_000 + " MB; an entry or chapter has at most "
-                            + (MOST_BYTES >> 20) + " MB.",
+                    "This file has " + size + " bytes; an entry or chapter has at most " + MOST_BYTES + ".",
                     "Take it out of the folder, or split it."));
             return Optional.empty();
         }
@@ -119,7 +118,7 @@ public final class TextReader {
             return !Character.isSurrogatePair(c, at + 1 < text.length() ? text.charAt(at + 1) : ' ')
                     && !Character.isSurrogatePair(at > 0 ? text.charAt(at - 1) : ' ', c);
         }
-        return c >= 0x7F && c <= 0x9F || c == '\u2028' || c == '\u2029' || c == '\uFEFF' || c >= '\uFFFE'
+        return c >= 0x7F && c <= 0x9F || c == '\u200B' || c == '\u2060' || c == '\u2028' || c == '\u2029' || c == '\uFEFF' || c >= '\uFFFE'
                 || c >= '\u202A' && c <= '\u202E' || c >= '\u2066' && c <= '\u2069';
     }
 

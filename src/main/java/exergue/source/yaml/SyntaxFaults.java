@@ -149,8 +149,11 @@ final class SyntaxFaults {
     }
 
     private Finding indentation() {
-        return fault(YamlCodes.WRONG_INDENTATION, at(mark, source.restOfLine(mark.getLine() + 1, mark.getColumn() + 1)),
-                "“" + source.line(mark.getLine() + 1).strip() + "” is not in line with the keys around it.",
+        String line = source.line(mark.getLine() + 1);
+        int column = line.length() - line.stripLeading().length() + 1;
+        return fault(YamlCodes.WRONG_INDENTATION,
+                new Place(source.file(), mark.getLine() + 1, column, source.restOfLine(mark.getLine() + 1, column)),
+                "“" + line.strip() + "” is not in line with the keys around it.",
                 "Let keys that belong together start in the same column, two spaces further in than the key they belong to.");
     }
 

@@ -115,9 +115,8 @@ public final class YamlReader {
         }
         String tag = event instanceof ScalarEvent scalar ? scalar.getTag()
                 : event instanceof CollectionStartEvent start ? start.getTag() : null;
-        // a lone "!" is how the parser marks plain quoting; everything else was written
         if (tag != null) {
-            report(YamlCodes.TAG_REFUSED, place(event), "“" + tag + "” is a YAML type mark; entries do not use them.",
+            report(YamlCodes.TAG_REFUSED, place(event), "“" + tag.replace("tag:yaml.org,2002:", "!!") + "” is a YAML type mark; entries do not use them.",
                     "Delete it; if the exclamation mark belongs to the text, put the text in quotes.");
         }
     }

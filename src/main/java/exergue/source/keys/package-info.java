@@ -1,0 +1,2 @@
+/** The keys of every file, each written once. */
+package exergue.source.keys;

@@ -1,0 +1,2 @@
+/** The reference page and the JSON Schemas, written from the keys. */
+package exergue.source.reference;

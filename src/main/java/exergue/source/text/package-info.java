@@ -1,0 +1,2 @@
+/** Bytes to text with places. */
+package exergue.source.text;

@@ -1,0 +1,94 @@
+package exergue.source;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import exergue.model.Catalogue;
+import exergue.model.Chapter;
+import exergue.model.Inline;
+import exergue.model.Prose;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What prose becomes. */
+class ProseTest {
+
+    /** Dashes and quotation marks as English books set them: common practice, no source. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', value = {
+        "\"Head\" right              | “Head” right",
+        "the so-called \"owl\".      | the so-called “owl”.",
+        "\"*Owl*\" and (\"owl\")     | “Owl” and (“owl”)",
+        "\"a 'small' owl\"           | “a ‘small’ owl”",
+        "\"'small', he wrote\"       | “‘small’, he wrote”",
+        "the ruler's head            | the ruler’s head",
+        "the soldiers' pay           | the soldiers’ pay",
+        "'tis struck in '98          | ’tis struck in ’98",
+        "pp. 12--18                  | pp. 12–18",
+        "the mint---a small one      | the mint—a small one",
+        "and so on...                | and so on…",
+        "a row of dots.....          | a row of dots.....",
+        "7\" wide                    | 7\" wide",
+        "1. Head right               | 1. Head right",
+        "`# 12`                      | # 12",
+        "a < b                       | a < b",
+    })
+    void aLineIsSetWithRealMarks(String written, String printed) {
+        String yaml = "id: owl\nmint: lampron\ndenomination: Drachm\nmetal: silver\nobverse:\n  description: |\n    " + written + "\n";
+        Loaded loaded = Trees.read(Trees.with("types/owl.yaml", yaml));
+        assertEquals("", Trees.shown(loaded.findings()));
+        assertEquals(printed, loaded.catalogue().orElseThrow().types().get(0).obverse().description().orElseThrow().plain());
+    }
+
+    @Test
+    void theHousesOwnMarksAreUsed() {
+        Map<String, String> files = Trees.sound();
+        files.put("house-style.yaml", "quotation-marks: {open: «, close: », inner-open: ‹, inner-close: ›}\n");
+        files.put("chapters/history.md", "# History\n\nThe \"owl 'small'\" isn't old.\n");
+        Catalogue catalogue = Trees.read(exergue.files.MemoryTree.ofText(files)).catalogue().orElseThrow();
+        Prose.Paragraph paragraph = (Prose.Paragraph) catalogue.chapters().get("chapters/history.md").blocks().get(0);
+        assertEquals("The «owl ‹small›» isn’t old.", Inline.plain(paragraph.runs()));
+    }
+
+    @Test
+    void aChapterKeepsItsBlocks() {
+        Map<String, String> files = Trees.sound();
+        files.put("photographs/site.jpg", "a picture");
+        files.put("chapters/history.md", """
+                # The *mint*
+
+                See [coin:lk-1] and [a page](https://example.org).
+
+                ## Dies
+
+                > quoted
+
+                3. three
+                4. four
+
+                | Die | Coins |
+                | --- | ---: |
+                | O1 | 3 |
+
+                ![The harbour](../photographs/site.jpg "Seen from the *north*")
+
+                ***
+                """);
+        Loaded loaded = Trees.read(exergue.files.MemoryTree.ofText(files));
+        assertEquals("", Trees.shown(loaded.findings()));
+        Chapter chapter = loaded.catalogue().orElseThrow().chapters().get("chapters/history.md");
+        assertEquals("The mint", Inline.plain(chapter.title()));
+        assertEquals(List.of("Paragraph", "Heading", "Quotation", "Items", "Table", "Picture", "Rule"),
+                chapter.blocks().stream().map(block -> block.getClass().getSimpleName()).toList());
+        Prose.Paragraph first = (Prose.Paragraph) chapter.blocks().get(0);
+        assertEquals("coin lk-1", first.runs().stream().filter(Inline.CrossReference.class::isInstance)
+                .map(Inline.CrossReference.class::cast).map(r -> r.kind() + " " + r.id()).findFirst().orElseThrow());
+        assertEquals(3, ((Prose.Items) chapter.blocks().get(3)).start());
+        assertEquals(List.of("left", "right"), ((Prose.Table) chapter.blocks().get(4)).align());
+        Prose.Picture picture = (Prose.Picture) chapter.blocks().get(5);
+        assertEquals("photographs/site.jpg The harbour Seen from the north",
+                picture.path() + " " + picture.alternative() + " " + Inline.plain(picture.caption()));
+    }
+}
