@@ -23,7 +23,6 @@ import exergue.check.rules.IdUsedTwice;
 import exergue.check.rules.LimitsReversed;
 import exergue.check.rules.MintNeverUsed;
 import exergue.check.rules.OvalDirectionNotSaid;
-import exergue.check.rules.ReadingFinerThanInstrument;
 import exergue.check.rules.ReadingNotGiven;
 import exergue.check.rules.RulerNeverUsed;
 import exergue.check.rules.SidesNotDescribed;
@@ -38,7 +37,6 @@ import exergue.check.rules.UnknownRuler;
 import exergue.check.rules.UnknownType;
 import exergue.check.rules.UnknownWork;
 import exergue.check.rules.WeightCountsWithoutNeed;
-import exergue.check.rules.WeightCountsWithoutReason;
 import exergue.check.rules.WorkNeverCited;
 import exergue.finding.Code;
 import exergue.finding.Finding;
@@ -58,8 +56,8 @@ public final class Checker {
             new CoinWithoutMeasurement(), new ReadingNotGiven(), new FigureThatApplies(), new AxisOfUnifaceCoin(),
             new AxisOfPunchedCoin(), new AxisMissingWhereNoneIs(), new TwoDiametersWanted(),
             new OvalDirectionNotSaid(), new DiameterMeaningNotSaid(),
-            new HandsDisagree(), new ReadingFinerThanInstrument(), new DamageListedTwice(),
-            new WeightCountsWithoutNeed(), new WeightCountsWithoutReason(),
+            new HandsDisagree(), new DamageListedTwice(),
+            new WeightCountsWithoutNeed(),
             new ConventionWithoutHand(), new ConventionWithoutInstrument(), new ConventionWithoutDirection(),
             new ConventionNeverUsed(),
             new SidesNotDescribed(), new LimitsReversed(), new TypeWithoutCoins(), new MintNeverUsed(),

@@ -30,10 +30,21 @@ public record TwoReadings(Kind kind, One first, One second) {
     private static final BigDecimal AXIS_HOURS = BigDecimal.ONE;
     /** How near the axis that was meant must lie, so that a reading in degrees is recognised too. */
     private static final BigDecimal HALF = new BigDecimal("0.5");
+    /** How much of the gap a slip may leave: one that explains less than four fifths of it is a coincidence. */
+    private static final BigDecimal UNEXPLAINED = new BigDecimal("0.2");
     private static final BigDecimal TWELVE = BigDecimal.valueOf(12);
 
     /** One hand's figure. */
     public record One(Hand hand, Written<Reading> written, Reading.Read read) {
+
+        /** The step of the figure or, where that is coarser, of the instrument: "0.70 in" off a rule of sixteenths. */
+        BigDecimal step(Kind kind) {
+            Convention convention = hand.measurement().convention();
+            Optional<BigDecimal> instrument = kind == Kind.WEIGHT
+                    ? convention.weighing().resolution() : convention.sizing().resolution();
+            BigDecimal figure = read.first().resolution();
+            return instrument.map(figure::max).orElse(figure);
+        }
 
         /** The figure as it stands in the entry, and in the normal unit where that is another. */
         public String said() {
@@ -76,7 +87,7 @@ public record TwoReadings(Kind kind, One first, One second) {
 
     /** The slip by which the figure of {@code slipped} can stand for that of {@code other}, if there is one. */
     public Optional<Meant> slip(One slipped, One other) {
-        BigDecimal near = kind == Kind.AXIS ? HALF : allowed();
+        BigDecimal near = kind == Kind.AXIS ? HALF : allowed().min(apart().multiply(UNEXPLAINED));
         BigDecimal target = other.read().first().value();
         return Meant.by(slipped.read()).stream()
                 .filter(meant -> distance(meant.normal(), target).compareTo(near) <= 0)
@@ -88,7 +99,7 @@ public record TwoReadings(Kind kind, One first, One second) {
     }
 
     private BigDecimal rounding() {
-        return first.read().first().resolution().add(second.read().first().resolution()).multiply(HALF);
+        return first.step(kind).add(second.step(kind)).multiply(HALF);
     }
 
     private static BigDecimal onTheClock(BigDecimal a, BigDecimal b) {

@@ -12,7 +12,7 @@ import java.util.List;
  *
  * @param code  the rule's code
  * @param thing what the id stands for: "mint"
- * @param home  where such things are declared: "mints.yaml"
+ * @param home  the file in which such things are declared, or the folder with one file for each: "mints.yaml", "types/"
  * @param known every id that is declared
  */
 public record UnknownId(Code code, String thing, String home, Collection<String> known) {
@@ -29,7 +29,8 @@ public record UnknownId(Code code, String thing, String home, Collection<String>
     }
 
     private String remedy(String id) {
-        String declare = "declare “" + id + "” in " + home + ".";
+        String declare = home.endsWith("/") ? "add the file " + home + id + ".yaml."
+                : "declare “" + id + "” in " + home + ".";
         if (known.isEmpty()) {
             return "Nothing is declared there yet: " + declare;
         }

@@ -23,7 +23,8 @@ final class CommandRun {
 
     CommandRun(Terminal terminal) {
         this(terminal, List.of(new TypesetCommand(terminal), new CheckCommand(terminal),
-                new ReadingCommand(terminal), new StartCommand(terminal), new ExplainCommand(terminal)));
+                new ReadingCommand(terminal), new AgreementCommand(terminal), new StartCommand(terminal),
+                new ExplainCommand(terminal)));
     }
 
     CommandRun(Terminal terminal, List<?> commands) {

@@ -1,6 +1,7 @@
 package exergue.measure;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -24,6 +25,13 @@ public record Meant(Slip slip, String text, BigDecimal normal) {
     private static final List<String> LIKE = List.of("17", "38", "56", "06", "68", "49", "35", "27");
 
     private static final BigDecimal SIX = BigDecimal.valueOf(6);
+
+    /** The figure that would have been meant, for a message: “59.7 gr”, which is 3.87 g. */
+    public String quoted(Unit normalUnit) {
+        boolean converted = !text.endsWith(" " + normalUnit.symbol());
+        return "“" + text + "”" + (converted
+                ? ", which is " + normal.setScale(2, RoundingMode.HALF_EVEN).toPlainString() + " " + normalUnit.symbol() : "");
+    }
 
     /** Every figure that a slip could have turned into this reading, likelier slips first. */
     public static List<Meant> by(Reading.Read reading) {

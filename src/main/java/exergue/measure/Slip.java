@@ -7,12 +7,12 @@ package exergue.measure;
  */
 public enum Slip {
 
-    OTHER_UNIT("a figure in one unit written with the sign of another", false),
+    OTHER_UNIT("one unit taken for another", false),
     DECIMAL_POINT("the decimal point one place off", true),
     DIGITS_SWAPPED("two digits swapped", true),
     DIGIT_MISREAD("one digit read for another of like shape", true),
-    MIRRORED("the axis read on the mirror image, or counted the other way round", true),
-    UP_AND_DOWN("six hours apart, as when 6 h and 12 h are confused or the coin is turned top over bottom", true);
+    MIRRORED("the axis read on the mirror image or counted anticlockwise", true),
+    UP_AND_DOWN("half a turn, as when 6 h and 12 h are confused or the coin is turned top over bottom", true);
 
     private final String words;
     private final boolean eitherWay;

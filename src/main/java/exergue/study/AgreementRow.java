@@ -8,7 +8,8 @@ import java.util.Optional;
  * One row of the table of agreement, in words as printed; a column that does not apply is empty.
  *
  * @param hands         ids of the two conventions: "bench-2024 − hallam-1931"
- * @param what          "weight, g", "diameter, mm", "axis"
+ * @param what          "weight, g", "diameter, mm", "axis"; of diameters in different directions "diameter, mm,
+ *                      greatest − top to bottom"
  * @param n             coins read by both
  * @param bias          mean difference
  * @param sd            standard deviation of the differences
@@ -30,7 +31,7 @@ public record AgreementRow(String hands, String what, String n, String bias, Str
             rows.add(of(hands, "weight, g", pair.weights().size(), pair.weight(), 3));
         }
         if (!pair.diameters().isEmpty()) {
-            rows.add(of(hands, "diameter, mm", pair.diameters().size(), pair.diameter(), 2));
+            rows.add(of(hands, diameter(pair), pair.diameters().size(), pair.diameter(), 2));
         }
         AxisAgreement axes = pair.axes();
         if (axes.n() > 0) {
@@ -38,6 +39,11 @@ public record AgreementRow(String hands, String what, String n, String bias, Str
                     share(axes.withinOneHour(), axes.n())));
         }
         return rows;
+    }
+
+    private static String diameter(TwoHands pair) {
+        return "diameter, mm" + (pair.inDifferentDirections() ? ", " + pair.first().sizing().direction().word() + " − "
+                + pair.second().sizing().direction().word() : "");
     }
 
     private static AgreementRow of(String hands, String what, int n, Optional<Differences> differences, int decimals) {

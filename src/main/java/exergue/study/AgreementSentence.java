@@ -45,6 +45,9 @@ final class AgreementSentence {
         if (axes.n() < Differences.FEWEST) {
             return Optional.empty();
         }
+        if (axes.equal() == axes.n()) {
+            return Optional.of("all " + axes.n() + " axes are equal");
+        }
         return Optional.of("of " + axes.n() + " axes " + number(axes.equal(), axes.n()) + " equal and "
                 + number(axes.withinOneHour(), axes.n()) + " within one hour");
     }

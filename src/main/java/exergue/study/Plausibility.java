@@ -129,13 +129,14 @@ public final class Plausibility {
                 + cause(weighed.read(), expected).orElse(circumstance(tooLittle)) + ".";
         String remedy = "Look the figure up and mend it, or list the damage, or name the right type. If the coin is really "
                 + "so, " + (expected.code().equals(StudyCodes.OUTSIDE_LIMITS)
-                        ? "widen the “limits” of the type." : "declare “limits” in the type that hold it.");
+                        ? "widen the “limits” of the type." : "declare “limits” in the type that allow for it.");
         return Finding.of(expected.code(), weighed.written().place(), weighed.path(), what, remedy);
     }
 
     private static Optional<String> cause(Reading.Read read, Expected expected) {
         return Meant.by(read).stream().filter(meant -> expected.holds(meant.normal())).findFirst()
-                .map(meant -> meant.slip().words() + " (“" + read.recorded() + "” for “" + meant.text() + "”)");
+                .map(meant -> meant.slip().words() + " (“" + read.recorded() + "” for "
+                        + meant.quoted(read.first().unit()) + ")");
     }
 
     private String circumstance(boolean tooLittle) {

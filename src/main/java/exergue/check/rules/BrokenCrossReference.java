@@ -39,8 +39,8 @@ public final class BrokenCrossReference implements Rule {
 
     @Override
     public List<Finding> faults(Catalogue catalogue) {
-        UnknownId coin = new UnknownId(CODE, "coin", "the folder coins", ids(catalogue.coins(), Coin::id));
-        UnknownId type = new UnknownId(CODE, "type", "the folder types", ids(catalogue.types(), Type::id));
+        UnknownId coin = new UnknownId(CODE, "coin", "coins/", ids(catalogue.coins(), Coin::id));
+        UnknownId type = new UnknownId(CODE, "type", "types/", ids(catalogue.types(), Type::id));
         List<Finding> faults = new ArrayList<>();
         for (Inline.CrossReference reference : CrossReferences.in(catalogue)) {
             UnknownId kind = reference.kind().equals("coin") ? coin : type;

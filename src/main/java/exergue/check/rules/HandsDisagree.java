@@ -109,8 +109,8 @@ public final class HandsDisagree implements Rule {
     }
 
     private static String words(One slipped, Meant meant) {
-        return meant.slip().words() + " (“" + slipped.read().recorded() + "” for “" + meant.text() + "”"
-                + (meant.slip().eitherWay() ? ", or the other way round)" : ")");
+        return meant.slip().words() + " (“" + slipped.read().recorded() + "” for "
+                + meant.quoted(slipped.read().first().unit()) + (meant.slip().eitherWay() ? ", or the other way round)" : ")");
     }
 
     /** What may have happened between the two measurements, where no slip explains them. */
@@ -123,8 +123,8 @@ public final class HandsDisagree implements Rule {
             return Optional.of("the coin was cleaned between the two weighings");
         }
         if (two.kind() == Kind.WEIGHT && !coin.damage().isEmpty()) {
-            return Optional.of("the damage (" + coin.damage().stream().map(d -> d.value()).map(Damage::word)
-                    .collect(Collectors.joining(", ")) + ") came between the two weighings");
+            return Optional.of("damage (" + coin.damage().stream().map(d -> d.value()).map(Damage::word)
+                    .collect(Collectors.joining(", ")) + ") between the two weighings");
         }
         return Optional.empty();
     }

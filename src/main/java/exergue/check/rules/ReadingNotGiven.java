@@ -47,7 +47,7 @@ public final class ReadingNotGiven implements Rule {
         for (CoinOfType each : CoinOfType.all(catalogue)) {
             List<Hand> hands = Hand.of(each.coin());
             for (Kind kind : wanted(each.type())) {
-                boolean said = hands.stream().anyMatch(hand -> hand.measurement().reading(kind).isPresent());
+                boolean said = hands.stream().anyMatch(hand -> hand.measurement().mentions(kind));
                 if (!said && !hands.isEmpty()) {
                     faults.add(fault(each, hands.get(0), kind));
                 }

@@ -32,8 +32,7 @@ public final class UnknownMetal implements Rule {
 
     @Override
     public List<Finding> faults(Catalogue catalogue) {
-        UnknownId unknown = new UnknownId(CODE, "metal", "the metals of house-style.yaml",
-                catalogue.style().metals().keySet());
+        UnknownId unknown = new UnknownId(CODE, "metal", "house-style.yaml", catalogue.style().metals().keySet());
         List<Finding> faults = new ArrayList<>();
         catalogue.types().forEach(type -> faults.addAll(unknown.unlessDeclared(type.metal(), "metal")));
         return faults;

@@ -34,7 +34,7 @@ public final class UnknownType implements Rule {
 
     @Override
     public List<Finding> faults(Catalogue catalogue) {
-        UnknownId unknown = new UnknownId(CODE, "type", "the folder types", typeIds(catalogue));
+        UnknownId unknown = new UnknownId(CODE, "type", "types/", typeIds(catalogue));
         List<Finding> faults = new ArrayList<>();
         catalogue.coins().forEach(coin -> faults.addAll(unknown.unlessDeclared(coin.type(), "type")));
         return faults;
