@@ -48,6 +48,7 @@ public final class AgreementPlot {
                 + "\" viewBox=\"0 0 " + WIDTH + " " + HEIGHT + "\" font-family=\"Gentium Book Plus, serif\" "
                 + "font-size=\"12\" fill=\"black\" stroke=\"none\">\n");
         svg.append("<title>").append(escaped(upTitle)).append("</title>\n");
+        svg.append("<rect width=\"" + WIDTH + "\" height=\"" + HEIGHT + "\" fill=\"white\"/>\n");
         axes();
         level(differences.bias(), "mean " + Figure.words(differences.bias(), decimals), "");
         level(differences.upper(), Figure.words(differences.upper(), decimals), " stroke-dasharray=\"4 3\"");

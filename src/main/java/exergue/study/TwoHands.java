@@ -24,7 +24,8 @@ public record TwoHands(Convention first, Convention second, List<Differences.Poi
         diameters = List.copyOf(diameters);
     }
 
-    /** Compares two hands over some coins. Figures that say "less than" or "more than" are left out. */
+    /** Compares two hands over some coins. Figures that say of themselves that they are not exact are
+     * left out. */
     public static TwoHands of(Convention first, Convention second, List<Coin> coins) {
         AxisAgreement axes = new AxisAgreement(0, 0, 0);
         for (Coin coin : coins) {
@@ -82,6 +83,7 @@ public record TwoHands(Convention first, Convention second, List<Differences.Poi
 
     private static Optional<Reading.Read> read(Measurement measurement, Kind kind) {
         return measurement.reading(kind).map(written -> written.value())
-                .filter(Reading.Read.class::isInstance).map(Reading.Read.class::cast).filter(Figure::isExact);
+                .filter(Reading.Read.class::isInstance).map(Reading.Read.class::cast)
+                .filter(read -> read.qualifier() == Reading.Qualifier.NONE);
     }
 }

@@ -88,7 +88,7 @@ public final class HandsDisagree implements Rule {
                 + two.second().hand().measurement().by() + "”, " + two.apartInWords() + " apart. "
                 + cause(coin, two).map(cause -> "Probable cause: " + cause + ".").orElse("No usual slip explains it.");
         String remedy = "Look both figures up and mend the wrong one. If neither can be looked up, mark the doubtful one "
-                + "with a question mark, such as “" + two.second().read().recorded() + " ?”.";
+                + "with a question mark: " + kind + ": '" + two.second().read().recorded() + " ?'.";
         return Finding.of(CODE, two.second().written().place(), two.second().hand().path() + "." + kind, what, remedy)
                 .withRelated(two.first().written().place(), "the " + kind + " under “"
                         + two.first().hand().measurement().by() + "”");

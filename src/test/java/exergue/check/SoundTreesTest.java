@@ -1,0 +1,64 @@
+package exergue.check;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What must not be reported. */
+class SoundTreesTest {
+
+    @Test
+    void aSoundTreeHasNoFindings() {
+        assertEquals(List.of(), new SmallTree().codes());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"made: cast", "made: machine-struck"})
+    void anAxisOfCastAndMachineStruckCoinsIsGivenOnlyIfRecorded(String making) {
+        SmallTree tree = new SmallTree().with("types/owl-drachm.yaml", SmallTree.TYPE + making + "\n");
+        assertEquals(List.of(), tree.codes());
+        assertEquals(List.of(), tree.with("coins/lk-1.yaml", SmallTree.COIN.replace(", axis: 6 h", "")).codes());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"uniface: yes|", "made: punched|", "made: punched|'not applicable: punched'"})
+    void noAxisIsAskedForWhereThereIsNone(String line, String axis) {
+        String coin = axis == null ? SmallTree.COIN.replace(", axis: 6 h", "") : SmallTree.COIN.replace("6 h", "\"" + axis + "\"");
+        assertEquals(List.of(), new SmallTree().with("types/owl-drachm.yaml", SmallTree.TYPE + line + "\n")
+                .with("coins/lk-1.yaml", coin).codes());
+    }
+
+    @Test
+    void aFigureThatCannotBeReadIsNotCalledMissingToo() {
+        SmallTree tree = new SmallTree().with("coins/lk-1.yaml", SmallTree.COIN.replace("3.87 g", "three grams"));
+        assertTrue(tree.read().findings().hasErrors());
+        assertEquals(List.of(), tree.codes());
+    }
+
+    @Test
+    void aFigureThatOneOfTheHandsGivesIsNotMissing() {
+        SmallTree tree = new SmallTree().withSecondHand("weight: 3.87 g, axis: 6 h");
+        tree.with("coins/lk-1.yaml", "id: lk-1\ntype: owl-drachm\nmeasured: {by: bench, diameter: 18 mm}\n"
+                + "also-measured:\n  - {by: list, weight: 3.87 g, axis: 6 h}\n");
+        assertEquals(List.of(), tree.codes());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"square, 18 x 17 mm", "rectangular, 14-18 mm", "round, 18 mm", "oval, 18 mm"})
+    void flansAndTheirFigures(String shape, String diameter) {
+        assertEquals(List.of(), new SmallTree().with("types/owl-drachm.yaml", SmallTree.TYPE + "shape: " + shape + "\n")
+                .with("coins/lk-1.yaml", SmallTree.COIN.replace("18 mm", diameter)).codes());
+    }
+
+    @Test
+    void aReasonForAnExceptionIsNoFault() {
+        assertEquals(List.of(), new SmallTree().with("coins/lk-1.yaml", SmallTree.COIN
+                + "damage: [chipped]\nweight-counts: {counts: yes, why: a chip of less than 0.01 g}\n").codes());
+        assertEquals(List.of(), new SmallTree().with("coins/lk-1.yaml", SmallTree.COIN
+                + "weight-counts: {counts: no, why: plated}\n").codes());
+    }
+}
