@@ -9,6 +9,8 @@ import java.util.List;
 final class Figures {
 
     static final int MOST_DIGITS = 12;
+    /** Most pieces of one figure: 1-3/16. */
+    private static final int LONGEST = 5;
     private static final BigDecimal SIXTY = new BigDecimal("60");
 
     private Figures() { }
@@ -17,7 +19,7 @@ final class Figures {
         List<Piece> folded = new ArrayList<>();
         int i = 0;
         while (i < pieces.size()) {
-            int taken = taken(Piece.shape(pieces.subList(i, pieces.size())), pieces, i);
+            int taken = taken(Piece.shape(pieces.subList(i, Math.min(i + LONGEST, pieces.size()))), pieces, i);
             if (taken == 0) {
                 folded.add(pieces.get(i));
                 i++;

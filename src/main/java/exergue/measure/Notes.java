@@ -9,6 +9,7 @@ import java.util.Optional;
 final class Notes {
 
     private static final BigDecimal CIRCLE = new BigDecimal("360");
+    private static final BigDecimal HALF = new BigDecimal("0.5");
     private static final BigDecimal HEAVY = new BigDecimal("1000");
     private static final BigDecimal LIGHT = new BigDecimal("0.01");
     private static final BigDecimal WIDE = new BigDecimal("150");
@@ -38,8 +39,10 @@ final class Notes {
         }
     }
 
+    /** Whoever reads axes to the half hour means a half hour; from anyone else it is a reading between two. */
     private static void midway(Reading.Read read, Task task, List<Remark> notes) {
-        if (Axis.midway(read.first().value())) {
+        boolean readsHalves = task.convention().turning().resolution().filter(step -> step.compareTo(HALF) <= 0).isPresent();
+        if (Axis.midway(read.first().value()) && !readsHalves) {
             notes.add(note(ReadingFault.AXIS_MIDWAY, task, "The axis " + task.marks().quoted()
                             + " lies midway between two hours; it is kept and printed as " + hours(read) + " h.",
                     "Write the nearer hour if the coin shows which it is."));

@@ -6,7 +6,7 @@ import java.math.RoundingMode;
  * How a figure is printed.
  *
  * @param weightDecimals   most decimals of a weight; fewer are never padded
- * @param diameterDecimals most decimals of a diameter or thickness
+ * @param diameterDecimals most decimals of a diameter; a thickness, being a tenth of it, gets one more
  * @param rounding         half-even or half-up
  * @param decimalMark      {@code "."} or {@code ","}
  * @param unitSpace        what stands between figure and unit: narrow no-break space, no-break space or nothing

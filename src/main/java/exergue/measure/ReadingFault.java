@@ -130,7 +130,8 @@ public enum ReadingFault {
             "axis: ↓↓", "axis: ↑↓"),
 
     AXIS_MIDWAY("axis-midway", false, "The axis lies midway between two hours",
-            "It is kept and printed as a half hour, since rounding it either way would invent an observation.",
+            "It is kept and printed as a half hour, since rounding it either way would invent an observation. Nothing is "
+                    + "said where the convention of the source gives its axes a resolution of half an hour or finer.",
             "axis: 6½ h", "axis: 6 h"),
 
     DEGREES_NORMALISED("degrees-normalised", false, "The degrees lie outside one circle",

@@ -7,8 +7,8 @@
  * {@link exergue.measure.Convention} of its source says; where that is silent the text is refused, never guessed.
  *
  * <p>{@link exergue.measure.Units} is the one table of units, {@link exergue.measure.SizeScale} the printed scales of
- * numbered sizes, {@link exergue.measure.Axis} the arithmetic of the clock face, {@link exergue.measure.Density} that
- * of weighing in water. {@link exergue.measure.ReadingFault} lists everything that can be wrong with a text.
+ * numbered sizes, {@link exergue.measure.Axis} the arithmetic of the clock face, {@link exergue.measure.Density} and
+ * {@link exergue.measure.Alloy} that of weighing in water. {@link exergue.measure.ReadingFault} lists everything that can be wrong with a text.
  *
  * <p>To add a unit: one line in {@code Units}, and a published figure for it in the table of check values.
  *

@@ -43,7 +43,7 @@ class PrinterTest {
             "DIAMETER|18 mm by 17 mm||18 × 17 mm", "DIAMETER|17–19 mm||17–19 mm", "DIAMETER|17 to 19 mm||17–19 mm",
             "DIAMETER|17.6-18.2 mm||18 mm", "DIAMETER|0.70 in||18 mm", "DIAMETER|½ in||13 mm", "DIAMETER|1\"||25 mm",
             "DIAMETER|1-3/16 in||30 mm", "DIAMETER|18|unit=mm|18 mm", "DIAMETER|c. 18 × 17 mm||c. 18 × 17 mm",
-            "DIAMETER|0.4 mm||0.4 mm", "THICKNESS|2.1 mm||2 mm", "THICKNESS|2-3 mm||2–3 mm",
+            "DIAMETER|0.4 mm||0.4 mm", "THICKNESS|2.1 mm||2.1 mm", "THICKNESS|2.14 mm||2.1 mm", "THICKNESS|2-3 mm||2–3 mm",
             "AXIS|12 h||12 h", "AXIS|0°||12 h", "AXIS|359°||12 h", "AXIS|344°||11 h", "AXIS|345°||11½ h",
             "AXIS|346°||12 h", "AXIS|12:30||12½ h", "AXIS|0.5 h||12½ h", "AXIS|6½ h||6½ h", "AXIS|6.5 h||6½ h",
             "AXIS|6 o’clock||6 h", "AXIS|↓?||6? h"})

@@ -3,6 +3,7 @@ package exergue.measure;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -72,6 +73,15 @@ class RefusalTest {
 
     private static Reading accepted(String text) {
         return ((Parsed.Accepted) ReadingParser.parse(Kind.AXIS, text, Convention.UNDECLARED)).reading();
+    }
+
+    @Test
+    void aHalfHourIsRemarkedUnlessItsConventionReadsHalves() {
+        Convention plain = Convention.UNDECLARED;
+        Convention halves = new Convention("halves", "halves", plain.by(), plain.when(), plain.work(), plain.weighing(), plain.sizing(),
+                new Convention.Turning(Convention.AxisNotation.HOURS, false, Optional.of(new BigDecimal("0.5"))), false, plain.cleaning());
+        assertEquals(1, ((Parsed.Accepted) ReadingParser.parse(Kind.AXIS, "6½ h", plain)).remarks().size());
+        assertEquals(0, ((Parsed.Accepted) ReadingParser.parse(Kind.AXIS, "6½ h", halves)).remarks().size());
     }
 
     @Test
