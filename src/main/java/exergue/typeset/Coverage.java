@@ -7,6 +7,7 @@ import exergue.model.Written;
 import exergue.typeset.Faces.Style;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.LinkedHashSet;
 import java.util.Set;
 
@@ -52,7 +53,7 @@ public final class Coverage {
                 ? text.place() : text.place().within(offset, 1);
         String name = Character.getName(letter);
         return Finding.of(TypesetCodes.MISSING_LETTER, place, "",
-                "The book's face has no “" + Character.toString(letter) + "” (" + String.format("U+%04X", letter)
+                "The book's face has no “" + Character.toString(letter) + "” (" + String.format(Locale.ROOT, "U+%04X", letter)
                         + (name == null ? "" : ", " + name.toLowerCase(java.util.Locale.ROOT)) + ").",
                 "Write it with letters that " + Faces.FAMILY + " has, or describe the mark in words.");
     }

@@ -4,6 +4,7 @@ import exergue.edition.Book;
 import exergue.model.Written;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSName;
@@ -68,7 +69,7 @@ final class Passport {
     private static String xmp(String title, String authors, String language) {
         String creator = authors.isEmpty() ? ""
                 : "<dc:creator><rdf:Seq><rdf:li>" + Markup.escape(authors) + "</rdf:li></rdf:Seq></dc:creator>";
-        return """
+        return String.format(Locale.ROOT, """
                 <?xpacket begin="\uFEFF" id="W5M0MpCehiHzreSzNTczkc9d"?>
                 <x:xmpmeta xmlns:x="adobe:ns:meta/"><rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
                 <rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/"
@@ -82,7 +83,7 @@ final class Passport {
                 </rdf:Description>
                 %s</rdf:RDF></x:xmpmeta>
                 <?xpacket end="r"?>
-                """.formatted(Markup.escape(title), creator, Markup.escape(language), PRODUCER, EXTENSION);
+                """, Markup.escape(title), creator, Markup.escape(language), PRODUCER, EXTENSION);
     }
 
     /** PDF/A wants every name that is not its own explained; PDF/UA's identifier is one of them. */
