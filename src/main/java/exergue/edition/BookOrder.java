@@ -23,9 +23,10 @@ import java.util.function.Function;
  *
  * <p>Mints as in {@code mints.yaml}. Within a mint the types without a ruler stand first, straight under the mint's
  * heading, where nobody can take them for the ruler's before them; then the rulers as in {@code rulers.yaml}. Within a
- * ruler the types with an {@code order}, then those without; equals by id in natural order. Coins as the house says:
- * by id; by obverse die, then reverse die, those without dies last; or by weight, the heaviest first, those without
- * last. A mint or ruler that is not declared comes after all others, so that no coin is lost.
+ * ruler the types without an issue stand first for the same reason, whatever their {@code order}; then those with an
+ * {@code order}, then those without; equals by id in natural order. Coins as the house says: by id; by obverse die,
+ * then reverse die, those without dies last; or by weight, the heaviest first, those without last. A mint or ruler that
+ * is not declared comes after all others, so that no coin is lost.
  *
  * @param types in order
  */
@@ -64,6 +65,7 @@ public record BookOrder(List<TypeInBook> types) {
                 .thenComparingInt(type -> type.ruler().isEmpty() ? -1
                         : rulers.getOrDefault(ruler.apply(type), Integer.MAX_VALUE))
                 .thenComparing(ruler, NaturalOrder.INSTANCE)
+                .thenComparing(type -> type.issue().isPresent())
                 .thenComparingInt(type -> type.order().map(Written::value).orElse(Integer.MAX_VALUE))
                 .thenComparing(type -> type.id().value(), NaturalOrder.INSTANCE);
     }

@@ -33,6 +33,6 @@ public sealed interface EntryBlock {
     /** @param label "Obv."; @param legend as cut; @param description follows it */
     record SideText(String label, Optional<String> legend, List<Inline> description) { }
 
-    /** @param sign abbreviation of the work; @param relation words printed before it, empty for the plain case "same type" */
+    /** @param sign abbreviation of the work; @param relation words printed before it: empty for the plain case "same type", and after another of the same relation */
     record ReferenceText(String relation, String sign, String number) { }
 }

@@ -46,7 +46,7 @@ final class EntryMaker {
     /** Denomination, metal, date, weight standard; after the metal what is unusual in making or shape, not said twice. */
     private List<String> firstLine(Type type) {
         List<String> members = new ArrayList<>();
-        members.add(type.denomination().value());
+        members.add(Sentence.capital(type.denomination().value()));
         Metal metal = catalogue.style().metals().get(type.metal().value());
         members.add(metal == null ? type.metal().value() : metal.sign());
         String making = type.making().value().word();

@@ -8,7 +8,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
-/** References as printed: those of the same relation together, plain ones first, each with its own words before it. */
+/**
+ * References as printed: those of the same relation together, plain ones first, the words of a relation once before all
+ * of its references.
+ */
 final class ReferenceTexts {
 
     private ReferenceTexts() { }
@@ -16,28 +19,29 @@ final class ReferenceTexts {
     static List<ReferenceText> of(List<Reference> references, Map<String, Work> works, BookWords words) {
         List<ReferenceText> texts = new ArrayList<>();
         for (Relation relation : Relation.values()) {
+            String before = words.relation(relation);
             for (Reference reference : references) {
                 if (reference.relation() == relation) {
-                    texts.add(new ReferenceText(words.relation(relation), sign(reference, works),
-                            reference.number().value()));
+                    texts.add(new ReferenceText(before, sign(reference, works), reference.number().value()));
+                    before = "";
                 }
             }
         }
         return List.copyOf(texts);
     }
 
-    /** All in one line, the words of a relation once for all of its references: "this coin: A 1, B 2; same dies: C 3". */
-    static String line(List<ReferenceText> texts) {
-        StringBuilder line = new StringBuilder();
-        String before = null;
+    /** A line for each relation: "A 1; B 2", "this coin: C 3; D 4", "same dies: E 5". */
+    static List<String> lines(List<ReferenceText> texts) {
+        List<String> lines = new ArrayList<>();
         for (ReferenceText text : texts) {
-            boolean same = text.relation().equals(before);
-            line.append(before == null ? "" : same ? ", " : "; ");
-            line.append(same || text.relation().isEmpty() ? "" : text.relation() + " ");
-            line.append(text.sign()).append(text.number().isEmpty() ? "" : "\u00A0" + text.number());
-            before = text.relation();
+            String words = text.sign() + (text.number().isEmpty() ? "" : "\u00A0" + text.number());
+            if (lines.isEmpty() || !text.relation().isEmpty()) {
+                lines.add((text.relation() + " " + words).strip());
+            } else {
+                lines.set(lines.size() - 1, lines.get(lines.size() - 1) + "; " + words);
+            }
         }
-        return line.toString();
+        return lines;
     }
 
     private static String sign(Reference reference, Map<String, Work> works) {

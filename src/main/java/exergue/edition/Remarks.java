@@ -7,20 +7,31 @@ import exergue.model.Work;
 import exergue.model.Written;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
-/**
- * What there is to say of one coin after its figures, in short sentences: damage; what its sides have other than the
- * type; what its diameter means; where it was found, if the row gives its collection; references; provenance.
- */
+/** What there is to say of one coin after its figures and dies, in short sentences, each with its capital and its stop. */
 final class Remarks {
 
     private final List<Inline> runs = new ArrayList<>();
 
     private Remarks() { }
 
+    /** Where the coin is, and what there is to remark. */
+    static List<Inline> withWhereabouts(String whereabouts, List<Inline> remarks) {
+        Remarks all = new Remarks();
+        all.sentence(whereabouts);
+        if (!remarks.isEmpty()) {
+            all.start();
+            all.runs.addAll(remarks);
+        }
+        return List.copyOf(all.runs);
+    }
+
+    /**
+     * Damage; what its sides have other than the type; what its diameter means; where it was found, if the row gives
+     * its collection; references; provenance.
+     */
     static List<Inline> of(Coin coin, Whereabouts whereabouts, Map<String, Work> works, BookWords words) {
         Remarks remarks = new Remarks();
         remarks.sentence(String.join(", ", coin.damage().stream().map(damage -> damage.value().word()).toList()));
@@ -28,7 +39,7 @@ final class Remarks {
         remarks.side(words.reverse(), coin.reverse(), words);
         coin.diameterMeans().ifPresent(means -> remarks.sentence(words.diameter() + " " + means.value()));
         whereabouts.besides(coin).ifPresent(remarks::sentence);
-        remarks.sentence(ReferenceTexts.line(ReferenceTexts.of(coin.references(), works, words)));
+        ReferenceTexts.lines(ReferenceTexts.of(coin.references(), works, words)).forEach(remarks::sentence);
         remarks.sentence(String.join("; ", coin.provenance().stream().map(Written::value).toList()));
         return List.copyOf(remarks.runs);
     }
@@ -40,22 +51,20 @@ final class Remarks {
         start();
         runs.add(new Inline.Emphasis(List.of(new Inline.Words(label))));
         Optional<String> legend = side.legend().map(Written::value);
-        legend.ifPresent(text -> runs.add(new Inline.Words(" " + words.legend() + " " + text)));
+        legend.ifPresent(text -> runs.add(new Inline.Words(" " + words.legend() + " " + text + Sentence.stop(text))));
         side.description().ifPresent(description -> {
-            runs.add(new Inline.Words(legend.isPresent() ? ". " : " "));
+            runs.add(new Inline.Words(" "));
             runs.addAll(description.runs());
+            stop(Inline.plain(description.runs()));
         });
-        stop(side.description().map(description -> Inline.plain(description.runs())).orElse(""));
     }
 
     private void sentence(String text) {
-        if (text.isBlank()) {
-            return;
+        if (!text.isBlank()) {
+            start();
+            runs.add(new Inline.Words(Sentence.capital(text)));
+            stop(text);
         }
-        start();
-        int first = text.offsetByCodePoints(0, 1);
-        runs.add(new Inline.Words(text.substring(0, first).toUpperCase(Locale.ROOT) + text.substring(first)));
-        stop(text);
     }
 
     private void start() {
@@ -65,8 +74,8 @@ final class Remarks {
     }
 
     private void stop(String text) {
-        if (!text.endsWith(".") && !text.endsWith("!") && !text.endsWith("?")) {
-            runs.add(new Inline.Words("."));
+        if (!Sentence.stop(text).isEmpty()) {
+            runs.add(new Inline.Words(Sentence.stop(text)));
         }
     }
 }

@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param line       the same in one string: "3.87 g, 18 mm, 6 h"
  * @param dies       "O1/R3", empty if not known
  * @param whereabouts collection or find, with number
- * @param remarks    damage, what differs from the type, references to this coin; already in order
+ * @param remarks    damage, what differs from the type, find, references to this coin, provenance: finished sentences
  * @param notes      prose
  * @param picture    photographs to print, if there are any
  */
@@ -26,6 +26,11 @@ public record Specimen(String id, String number, List<Cell> cells, String line, 
         cells = List.copyOf(cells);
         remarks = List.copyOf(remarks);
         notes = List.copyOf(notes);
+    }
+
+    /** Whereabouts and remarks as one run of finished sentences: all that follows the dies in a row. */
+    public List<Inline> text() {
+        return Remarks.withWhereabouts(whereabouts, remarks);
     }
 
     /**

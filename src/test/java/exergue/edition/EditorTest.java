@@ -36,7 +36,8 @@ class EditorTest {
         catalogue.type("l9").at("lykaia", "philon").issue("First");
         catalogue.type("l8").at("lykaia", "philon").order(9).issue("Wolf");
         catalogue.type("l1").at("lykaia", "");
-        assertEquals(List.of("Lykaia", "type.l1", "Philon c. 300 BC", "Wolf", "type.l8", "First", "type.l9", "type.l10",
+        catalogue.type("l12").at("lykaia", "philon").order(10);
+        assertEquals(List.of("Lykaia", "type.l1", "Philon c. 300 BC", "type.l12", "Wolf", "type.l8", "First", "type.l9", "type.l10",
                 "Nikaron ", "type.l3", "Peiris", "Philon c. 300 BC", "type.p1"),
                 Read.blocks(catalogue.build()).stream().map(EditorTest::shown).toList());
     }
@@ -99,12 +100,14 @@ class EditorTest {
     void anEntrySaysWhatIsUnusualAndGroupsItsReferences() {
         catalogue.work("h", "Hallowby", "").work("o", "Orr", "Annals");
         catalogue.type("a").uniface().made(Making.CAST).shape(Shape.SQUARE, "").reference("o", "7", Relation.VARIANT)
-                .reference("h", "12", Relation.SAME_TYPE).reference("o", "", Relation.NOT_IN);
+                .reference("h", "12", Relation.SAME_TYPE).reference("o", "", Relation.NOT_IN)
+                .reference("h", "", Relation.NOT_IN);
         Entry entry = Read.entries(catalogue.build()).get(0);
-        assertEquals(List.of("drachm", "AR", "cast", "square", "c. 300 BC"), entry.firstLine());
+        assertEquals(List.of("Drachm", "AR", "cast", "square", "c. 300 BC"), entry.firstLine());
         assertEquals(List.of("Obv. Head of a wolf r.", "Rev. uniface"), entry.sides().stream()
                 .map(side -> side.label() + " " + Inline.plain(side.description())).toList());
-        assertEquals("Hallowby\u00A012; variant: Orr\u00A07; not in Orr", ReferenceTexts.line(entry.references()));
+        assertEquals(List.of("Hallowby\u00A012", "variant: Orr\u00A07", "not in Orr; Hallowby"),
+                ReferenceTexts.lines(entry.references()));
     }
 
     @Test
@@ -115,10 +118,23 @@ class EditorTest {
                 .found("hill", "layer 3", "45").reference("h", "3", Relation.THIS_COIN)
                 .reference("h", "4", Relation.SAME_DIES).reference("h", "5", Relation.THIS_COIN).from("bought in 1901").dies("O1", "");
         Specimen coin = Read.specimens(catalogue.build()).get(0);
-        assertEquals("Broken, pierced. Obv. legend ΛΥΚΑΙ. The hill, layer 3, 45. This coin: Hallowby\u00A03, "
-                + "Hallowby\u00A05; same dies: Hallowby\u00A04. Bought in 1901.", Inline.plain(coin.remarks()));
+        assertEquals("Broken, pierced. Obv. legend ΛΥΚΑΙ. The hill, layer 3, 45. This coin: Hallowby\u00A03; "
+                + "Hallowby\u00A05. Same dies: Hallowby\u00A04. Bought in 1901.", Inline.plain(coin.remarks()));
         assertEquals("AM\u00A0P 12", coin.whereabouts());
         assertEquals("O1/–", coin.dies());
+        assertTrue(Inline.plain(coin.text()).startsWith("AM\u00A0P 12. Broken, pierced."));
+    }
+
+    @Test
+    void aSentenceThatEndsInAnAbbreviationHasNoSecondStop() {
+        catalogue.collection("dig", "Exp.").spot("hill", "The hill", "", false);
+        catalogue.type("a");
+        catalogue.coin("c1", "a").in("dig", "").legend("IMP. CAES.").from("Orr coll.");
+        catalogue.coin("c2", "a").in("dig", "");
+        catalogue.coin("c3", "a").from("seen by “A. B.”");
+        catalogue.coin("c4", "a");
+        assertEquals(List.of("Exp. Obv. legend IMP. CAES. Orr coll.", "Exp.", "Seen by “A. B.”", ""),
+                Read.specimens(catalogue.build()).stream().map(coin -> Inline.plain(coin.text())).toList());
     }
 
     @Test
