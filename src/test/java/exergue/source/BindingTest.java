@@ -1,6 +1,7 @@
 package exergue.source;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import exergue.files.MemoryTree;
@@ -11,6 +12,7 @@ import exergue.model.Catalogue;
 import exergue.model.Coin;
 import exergue.model.HouseStyle;
 import java.math.BigDecimal;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -18,6 +20,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What entries become. */
 class BindingTest {
@@ -105,6 +109,17 @@ class BindingTest {
                 + "  The folder is empty; a catalogue begins with the file catalogue.yaml.\n"
                 + "  Name the folder that holds it, or lay out a small catalogue with: start DIR.\n",
                 Trees.shown(Trees.read(MemoryTree.ofText(Map.of())).findings()));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"[", "{a: ", "- ", "? ", "> ", "*a ", "<a ", "'a ", "`a", "[a](", "![", "&a [*a, "})
+    void textMadeToKeepTheReaderBusyDoesNot(String bomb) {
+        String text = bomb.repeat(40_000 / bomb.length()) + "\n";
+        Map<String, String> files = Trees.sound();
+        files.put("coins/lk-1.yaml", "id: lk-1\ntype: owl\nnote: |\n  " + text);
+        files.put("types/owl.yaml", "id:\n  " + text);
+        files.put("chapters/history.md", text);
+        assertTimeoutPreemptively(Duration.ofSeconds(20), () -> Trees.read(MemoryTree.ofText(files)));
     }
 
     @Property

@@ -39,10 +39,11 @@ class BrokenTreesTest {
     private static final Map<String, Tree> MADE_HERE = Map.of(
             "not-utf-8", Trees.with("coins/lk-1.yaml",
                     "id: lk-1\r\ntype: owl\r\ndiameter-means: d\u00E9couvert\r\n".getBytes(StandardCharsets.ISO_8859_1)),
-            "file-too-large", Trees.with("coins/lk-1.yaml", new byte[(4 << 20) + 1]),
+            "file-too-large", Trees.with("coins/lk-1.yaml", new byte[(1 << 20) + 1]),
             "control-character", Trees.with("coins/lk-1.yaml", "id: lk-1\ntype: owl\ndiameter-means: a\u200Bb\u0007 across\n"),
             "not-composed", Trees.with("coins/lk-1.yaml", "id: lk-1\ntype: owl\ndiameter-means: Lykia\u0301n\n"),
-            "tangled-prose", Trees.with("chapters/history.md", "# History\n\n" + "*a **b ".repeat(6000) + "c** d*".repeat(6000) + "\n"),
+            "tangled-prose", Trees.with("chapters/history.md", "# History\n\n" + "> ".repeat(40) + "a\n"),
+            "paragraph-too-long", Trees.with("chapters/history.md", "# History\n\n" + "<a ".repeat(30_000) + "\n"),
             "no-catalogue-file", MemoryTree.ofText(Map.of("catalogue-src/catalogue.yaml", "title: Coins\n")));
 
     static List<String> codes() {

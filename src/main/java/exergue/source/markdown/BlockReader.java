@@ -29,6 +29,7 @@ final class BlockReader {
     private static final String AS_PARAGRAPH = "It is printed as a plain paragraph. ";
 
     private final Manuscript manuscript;
+    private int depth;
 
     BlockReader(Manuscript manuscript) {
         this.manuscript = manuscript;
@@ -36,9 +37,15 @@ final class BlockReader {
 
     List<Prose> blocks(Node parent) {
         List<Prose> blocks = new ArrayList<>();
+        if (depth == MarkdownReader.DEEPEST) {
+            MarkdownReader.reportTangled(manuscript, InlineReader.place(parent, manuscript));
+            return blocks;
+        }
+        depth++;
         for (Node node = parent.getFirstChild(); node != null; node = node.getNext()) {
             block(node, blocks);
         }
+        depth--;
         return blocks;
     }
 

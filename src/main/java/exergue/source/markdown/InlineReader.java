@@ -28,6 +28,7 @@ final class InlineReader {
     private final Manuscript manuscript;
     private final List<Image> pictures = new ArrayList<>();
     private TypographicQuotes quotes;
+    private int depth;
     private int inParagraph;
     private int inText;
 
@@ -65,9 +66,15 @@ final class InlineReader {
 
     private List<Inline> runs(Node parent) {
         List<Inline> runs = new ArrayList<>();
+        if (depth == MarkdownReader.DEEPEST) {
+            MarkdownReader.reportTangled(manuscript, place(parent));
+            return runs;
+        }
+        depth++;
         for (Node node = parent.getFirstChild(); node != null; node = node.getNext()) {
             run(node, runs);
         }
+        depth--;
         return runs;
     }
 

@@ -38,10 +38,14 @@ public final class MarkdownCodes {
     public static final Code TANGLED_PROSE = new Code("tangled-prose", ERROR, "Emphasis or quotations are nested without end",
             "No reader could follow it, and the program should not try.", "> > > > > > > > > > > > > > a", "> a");
 
+    public static final Code PARAGRAPH_TOO_LONG = new Code("paragraph-too-long", ERROR, "A paragraph has no end",
+            "A paragraph ends with an empty line. One of many pages has lost its empty lines, or is no prose at all, "
+                    + "and could keep the program busy for hours.", "(ten pages without an empty line)", "(an empty line after each paragraph)");
+
     private MarkdownCodes() { }
 
     public static List<Code> all() {
         return List.of(RAW_HTML, UNSUPPORTED_MARKDOWN, LINK_REFUSED, HEADING_SKIPS, CHAPTER_WITHOUT_TITLE, SECOND_TITLE,
-                PICTURE_WITHOUT_WORDS, TANGLED_PROSE);
+                PICTURE_WITHOUT_WORDS, TANGLED_PROSE, PARAGRAPH_TOO_LONG);
     }
 }

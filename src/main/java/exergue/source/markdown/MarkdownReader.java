@@ -25,6 +25,12 @@ public final class MarkdownReader {
     private static final Parser BLOCKS = Parser.builder().extensions(List.of(TablesExtension.create()))
             .includeSourceSpans(IncludeSourceSpans.BLOCKS_AND_INLINES).build();
 
+    /** Quotations and lists in each other, or emphasis in emphasis. */
+    static final int DEEPEST = 12;
+
+    /** About twenty printed pages. */
+    private static final int LONGEST_PARAGRAPH = 60_000;
+
     private MarkdownReader() { }
 
     /** One line in an entry. */
@@ -73,16 +79,39 @@ public final class MarkdownReader {
         return untangled(manuscript, () -> new BlockReader(manuscript).blocks(BLOCKS.parse(manuscript.text())));
     }
 
+    /** Some signs make the parser look ahead to the end of the paragraph, again and again: so paragraphs must end. */
+    private static boolean hasEndlessParagraph(Manuscript manuscript) {
+        String text = manuscript.text();
+        for (int start = 0; text.length() - start > LONGEST_PARAGRAPH;) {
+            int end = text.indexOf("\n\n", start);
+            if ((end < 0 ? text.length() : end) - start > LONGEST_PARAGRAPH) {
+                manuscript.report(MarkdownCodes.PARAGRAPH_TOO_LONG, manuscript.at(start, 1),
+                        "The paragraph that begins here has more than " + LONGEST_PARAGRAPH + " characters.",
+                        "Put empty lines between its paragraphs.");
+                return true;
+            }
+            start = end + 2;
+        }
+        return false;
+    }
+
+    static void reportTangled(Manuscript manuscript, Place place) {
+        manuscript.report(MarkdownCodes.TANGLED_PROSE, place, "Emphasis, quotations or lists are nested more than "
+                + DEEPEST + " deep here.", "Write it plainly.");
+    }
+
     /**
      * The parser follows nesting by calling itself; text built to nest thousands deep would end the whole program,
      * so running out of depth is taken as what it is: a fault of that text.
      */
     private static <T> Optional<T> untangled(Manuscript manuscript, Supplier<T> reading) {
+        if (hasEndlessParagraph(manuscript)) {
+            return Optional.empty();
+        }
         try {
             return Optional.of(reading.get());
         } catch (StackOverflowError tooDeep) {
-            manuscript.report(MarkdownCodes.TANGLED_PROSE, manuscript.at(0, 1),
-                    "Emphasis, quotations or lists are nested in this text without end.", "Write it plainly.");
+            reportTangled(manuscript, manuscript.at(0, 1));
             return Optional.empty();
         }
     }

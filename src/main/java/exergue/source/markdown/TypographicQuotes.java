@@ -15,6 +15,7 @@ final class TypographicQuotes {
     private final HouseStyle.Quotes house;
     private final String paragraph;
     private final String[] marks;
+    private final int lastCloser;
     private boolean outerOpen;
     private boolean innerOpen;
 
@@ -23,6 +24,7 @@ final class TypographicQuotes {
         this.house = house;
         this.paragraph = paragraph;
         this.marks = new String[paragraph.length()];
+        this.lastCloser = lastCloser();
         for (int i = 0; i < paragraph.length(); i++) {
             char c = paragraph.charAt(i);
             marks[i] = c == '"' ? outer(i) : c == '\'' ? inner(i) : null;
@@ -51,7 +53,7 @@ final class TypographicQuotes {
             return APOSTROPHE;
         }
         if (mayOpen(i) && !isSpace(i + 1)) {
-            if (closesLater(i)) {
+            if (i + 1 < lastCloser) {
                 innerOpen = true;
                 return house.innerOpen();
             }
@@ -72,13 +74,13 @@ final class TypographicQuotes {
         return afterOpening || marks[i - 1] == null && OPENERS.indexOf(paragraph.charAt(i - 1)) >= 0;
     }
 
-    private boolean closesLater(int i) {
-        for (int j = paragraph.indexOf('\'', i + 2); j > 0; j = paragraph.indexOf('\'', j + 1)) {
-            if (!isSpace(j - 1) && !isWordy(j + 1)) {
-                return true;
-            }
+    /** The last single mark that could close one; a mark before it can open one, a mark after it is an apostrophe. */
+    private int lastCloser() {
+        int j = paragraph.lastIndexOf('\'');
+        while (j > 0 && (isSpace(j - 1) || isWordy(j + 1))) {
+            j = paragraph.lastIndexOf('\'', j - 1);
         }
-        return false;
+        return j;
     }
 
     private boolean isSpace(int i) {

@@ -91,6 +91,13 @@ public final class Fields {
                 ? " (What follows # is a comment; a value that begins with # must be in quotes.)" : "";
     }
 
+    /** Inside braces a comma makes a key of what follows it, though no colon does. */
+    private static boolean hasNoColon(Value.Entry entry) {
+        Place key = entry.key().place();
+        Place value = entry.value().place();
+        return value.length() == 0 && value.line() == key.line() && value.column() == key.column() + key.length();
+    }
+
     /** Reports a key nobody knows; one that is nearly right is taken as meant, so that its value is looked at too. */
     private void reportUnknown(Value.Entry entry) {
         String name = entry.key().text();
@@ -98,8 +105,8 @@ public final class Fields {
         near.filter(n -> !values.containsKey(n)).ifPresent(n -> values.put(n, entry.value()));
         List<String> elsewhere = Homes.of(name, site.root());
         String remedy;
-        if (name.contains(" ") && entry.value() instanceof Scalar s && s.plain() && s.isNothing()) {
-            remedy = "If it belongs to the text before it: a comma inside { } ends a value, so put the text in quotation marks.";
+        if (hasNoColon(entry)) {
+            remedy = "If it belongs to the text before the comma, put the whole text in quotation marks: inside { } a comma ends a value.";
         } else if (!elsewhere.isEmpty()) {
             remedy = "It belongs under " + elsewhere.get(0) + near.map(n -> "; or did you mean “" + n + "”?").orElse(".");
         } else if (near.isPresent()) {

@@ -16,7 +16,7 @@ public final class TextCodes {
             "denomination: Obole découverte (saved as UTF-8)");
 
     public static final Code FILE_TOO_LARGE = new Code("file-too-large", ERROR, "The file is too large for an entry",
-            "An entry takes a few hundred characters. A file of many megabytes is nearly always a picture or a table "
+            "An entry takes a few hundred characters. A file of more than a megabyte is nearly always a picture or a table "
                     + "under a wrong name, and reading it would only take time.",
             "coins/lk-0042.yaml (80 MB)", "coins/lk-0042.yaml (1 kB)");
 

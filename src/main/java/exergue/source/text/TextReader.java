@@ -17,7 +17,7 @@ import java.util.Optional;
 public final class TextReader {
 
     /** Larger than any entry or chapter, small enough to be harmless. In bytes. */
-    static final long MOST_BYTES = 4L << 20;
+    static final long MOST_BYTES = 1L << 20;
 
     private final Tree tree;
     private final Notebook notebook;

@@ -37,6 +37,9 @@ public final class YamlReader {
     private final Notebook notebook;
     private final Parser events;
 
+    /** Set once and for all: reading such a file to its end could take for ever. */
+    private boolean tooDeep;
+
     private YamlReader(SourceText source, Notebook notebook) {
         this.source = source;
         this.notebook = notebook;
@@ -47,7 +50,8 @@ public final class YamlReader {
     public static Read read(SourceText source, Notebook notebook) {
         YamlReader reader = new YamlReader(source, notebook);
         try {
-            return new Read(reader.document(), true);
+            Optional<Value> value = reader.document();
+            return reader.tooDeep ? new Read(Optional.empty(), false) : new Read(value, true);
         } catch (MarkedYAMLException e) {
             notebook.add(SyntaxFaults.finding(e, source));
             return new Read(Optional.empty(), false);
@@ -64,6 +68,9 @@ public final class YamlReader {
         }
         events.getEvent();
         Value value = value(events.getEvent(), 0);
+        if (tooDeep) {
+            return Optional.empty();
+        }
         events.getEvent();
         if (events.checkEvent(Event.ID.DocumentStart)) {
             report(YamlCodes.SECOND_DOCUMENT, place(events.peekEvent()),
@@ -89,21 +96,10 @@ public final class YamlReader {
         if (depth == DEEPEST) {
             report(YamlCodes.NESTED_TOO_DEEP, place(event), "Lists and blocks are nested more than " + DEEPEST + " deep here.",
                     "Take out the brackets or indentation that is not needed; no entry needs more than five levels.");
-            skip();
+            tooDeep = true;
             return new Value.Items(List.of(), place(event));
         }
         return event.is(Event.ID.SequenceStart) ? items(event, depth) : entries(event, depth);
-    }
-
-    private void skip() {
-        for (int open = 1; open > 0;) {
-            Event event = events.getEvent();
-            if (event instanceof CollectionStartEvent) {
-                open++;
-            } else if (event.is(Event.ID.SequenceEnd) || event.is(Event.ID.MappingEnd)) {
-                open--;
-            }
-        }
     }
 
     private void refuseReferences(Event event) {
@@ -123,17 +119,17 @@ public final class YamlReader {
 
     private Value items(Event start, int depth) {
         List<Value> values = new ArrayList<>();
-        while (!events.checkEvent(Event.ID.SequenceEnd)) {
+        while (!tooDeep && !events.checkEvent(Event.ID.SequenceEnd)) {
             values.add(value(events.getEvent(), depth + 1));
         }
-        return new Value.Items(values, place(start, events.getEvent()));
+        return new Value.Items(values, place(start, tooDeep ? start : events.getEvent()));
     }
 
     private Value entries(Event start, int depth) {
         Map<String, Value.Entry> byKey = new LinkedHashMap<>();
-        while (!events.checkEvent(Event.ID.MappingEnd)) {
+        while (!tooDeep && !events.checkEvent(Event.ID.MappingEnd)) {
             Value key = value(events.getEvent(), depth + 1);
-            Value value = value(events.getEvent(), depth + 1);
+            Value value = tooDeep ? key : value(events.getEvent(), depth + 1);
             if (key instanceof Scalar word) {
                 keep(new Value.Entry(word, value), byKey);
             } else {
@@ -141,7 +137,7 @@ public final class YamlReader {
                         "If the brackets belong to the text, put the whole text in quotes.");
             }
         }
-        return new Value.Entries(new ArrayList<>(byKey.values()), place(start, events.getEvent()));
+        return new Value.Entries(new ArrayList<>(byKey.values()), place(start, tooDeep ? start : events.getEvent()));
     }
 
     private void keep(Value.Entry entry, Map<String, Value.Entry> byKey) {
