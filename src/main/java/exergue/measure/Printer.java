@@ -2,7 +2,9 @@ package exergue.measure;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Readings to printed figures, rounded once, to what both the house and the source support.
@@ -56,12 +58,21 @@ public final class Printer {
 
     public static Printed print(Reading.Read reading, PrintForm form) {
         String between = reading.form() == Reading.Form.TWO_WAY ? NO_BREAK + "×" + NO_BREAK : "–";
-        var figures = reading.normal().stream().map(quantity -> figure(reading.kind(), quantity, form));
+        Stream<String> figures = sameStep(reading).stream().map(quantity -> figure(reading.kind(), quantity, form));
         if (reading.form() == Reading.Form.RANGE) {
             figures = figures.distinct();
         }
         return new Printed(qualified(figures.collect(Collectors.joining(between)), reading.qualifier()),
                 unit(reading.kind(), form), form);
+    }
+
+    /** The ends of a range share the coarser of their steps, since 18.1 to 18.3 in rougher units would else print as 18.1–18. */
+    private static List<Quantity> sameStep(Reading.Read reading) {
+        if (reading.form() != Reading.Form.RANGE) {
+            return reading.normal();
+        }
+        BigDecimal step = reading.normal().get(0).resolution().max(reading.normal().get(1).resolution());
+        return reading.normal().stream().map(end -> new Quantity(end.value(), end.unit(), step)).toList();
     }
 
     /** One figure without unit or qualifier. */

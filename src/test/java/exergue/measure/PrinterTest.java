@@ -52,6 +52,14 @@ class PrinterTest {
     }
 
     @Test
+    void theEndsOfARangeAreRoundedAlike() {
+        PrintForm tenths = new PrintForm(2, 1, RoundingMode.HALF_EVEN, ".", " ", "h");
+        assertEquals("17–18", Printer.print(Hints.read(Kind.DIAMETER, "17-18.4 mm", ""), tenths).figure());
+        assertEquals("18", Printer.print(Hints.read(Kind.DIAMETER, "18.1-18.3 mm", "step=1"), tenths).figure());
+        assertEquals("25", Printer.print(Hints.read(Kind.DIAMETER, "25.1 mm - 1 in", ""), tenths).figure());
+    }
+
+    @Test
     void aTableCanLineFiguresUp() {
         Printer.Printed about = Printer.print(Hints.read(Kind.WEIGHT, "c. 3.9 g", ""), PrintForm.DEFAULT);
         assertEquals("c.\u00A03", about.beforeMark());
