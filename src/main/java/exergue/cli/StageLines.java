@@ -7,7 +7,7 @@ import java.util.Timer;
 import java.util.TimerTask;
 
 /**
- * One line for each stage. Where nobody watches, nothing is said in the first second, so that quick runs stay quiet.
+ * One line for each stage and for each step that it tells of. Where nobody watches, nothing is said in the first second, so that quick runs stay quiet.
  */
 final class StageLines implements Progress, AutoCloseable {
 
@@ -38,19 +38,26 @@ final class StageLines implements Progress, AutoCloseable {
     public synchronized void starts(Stage stage) {
         current = stage;
         if (speaking) {
-            say();
+            say(stage.words());
+        }
+    }
+
+    @Override
+    public synchronized void reached(String step, int done, int of) {
+        if (speaking) {
+            say(current.words() + ": " + step + (of == 0 ? "" : ", " + (done == 0 ? "" : done + " of ") + of));
         }
     }
 
     synchronized void speak() {
         if (!speaking) {
-            say();
+            say(current.words());
         }
         speaking = true;
     }
 
-    private void say() {
-        err.println("exergue: " + current.words() + " …");
+    private void say(String what) {
+        err.println("exergue: " + what + " …");
         err.flush();
     }
 
