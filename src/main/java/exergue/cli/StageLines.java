@@ -45,7 +45,7 @@ final class StageLines implements Progress, AutoCloseable {
     @Override
     public synchronized void reached(String step, int done, int of) {
         if (speaking) {
-            say(current.words() + ": " + step + (of == 0 ? "" : ", " + (done == 0 ? "" : done + " of ") + of));
+            say(current.words() + ": " + step + (of == 0 ? "" : " (" + (done == 0 ? "" : done + " of ") + of + ")"));
         }
     }
 

@@ -63,9 +63,9 @@ class FenceTest {
 
     /** Fewest classes each package has; so that no rule here can pass because it saw nothing. */
     private static final Map<String, Integer> FLOOR = Map.ofEntries(
-            Map.entry("files", 4), Map.entry("finding", 7), Map.entry("measure", 20), Map.entry("model", 40),
-            Map.entry("source", 10), Map.entry("check", 20), Map.entry("study", 2), Map.entry("edition", 20),
-            Map.entry("typeset", 10), Map.entry("exergue", 4), Map.entry("exchange", 2), Map.entry("cli", 15));
+            Map.entry("files", 5), Map.entry("finding", 7), Map.entry("measure", 50), Map.entry("model", 40),
+            Map.entry("source", 50), Map.entry("check", 40), Map.entry("study", 10), Map.entry("edition", 50),
+            Map.entry("typeset", 20), Map.entry("exergue", 4), Map.entry("exchange", 3), Map.entry("cli", 25));
 
     private final JavaClasses classes = House.classes();
 
@@ -108,7 +108,7 @@ class FenceTest {
     }
 
     @Test
-    void everyFencedLibraryIsReallyUsedOrItsPackageIsStillEmpty() {
+    void everyFencedLibraryIsSeen() {
         Set<String> used = classes.stream().flatMap(c -> c.getDirectDependenciesFromSelf().stream())
                 .map(d -> d.getTargetClass().getPackageName()).collect(Collectors.toSet());
         for (String library : List.of("org.yaml.snakeyaml", "org.commonmark", "freemarker", "com.openhtmltopdf",

@@ -1,6 +1,7 @@
 package exergue.fence;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.tngtech.archunit.core.domain.AccessTarget;
 import com.tngtech.archunit.core.domain.JavaAccess;
@@ -8,6 +9,10 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaCodeUnit;
 import com.tngtech.archunit.core.domain.JavaField;
 import com.tngtech.archunit.core.domain.JavaModifier;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -122,6 +127,31 @@ class RulesOfTheHouseTest {
     void namesSayWhatAThingIs() {
         assertEquals(List.of(), own().map(JavaClass::getSimpleName)
                 .filter(name -> name.matches(".*(Util|Utils|Helper|Helpers|Manager)")).sorted().toList());
+    }
+
+    @Test
+    void methodsTakeFewParameters() {
+        assertEquals(List.of(), own().filter(c -> !c.isRecord() && !c.isEnum()).flatMap(c -> c.getCodeUnits().stream())
+                .filter(unit -> !unit.getModifiers().contains(JavaModifier.SYNTHETIC))
+                .filter(unit -> unit.getRawParameterTypes().size() > 5)
+                .map(JavaCodeUnit::getFullName).sorted().toList());
+    }
+
+    @Test
+    void filesHoldOneIdea() throws IOException {
+        try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
+            List<Path> sources = files.filter(file -> file.toString().endsWith(".java")).toList();
+            assertTrue(sources.size() > 200, sources.size() + " source files");
+            assertEquals(List.of(), sources.stream().filter(file -> lines(file) > 300).toList());
+        }
+    }
+
+    private static long lines(Path file) {
+        try (Stream<String> lines = Files.lines(file)) {
+            return lines.count();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static Stream<JavaClass> own() {
