@@ -1,6 +1,7 @@
 package exergue;
 
 import exergue.check.Checker;
+import exergue.edition.Book;
 import exergue.edition.DataRow;
 import exergue.edition.DataRows;
 import exergue.edition.Editor;
@@ -29,8 +30,11 @@ public final class Exergue {
 
     private Exergue() { }
 
-    /** @param catalogue empty where so much is wrong that there is none; with errors among the findings it has gaps */
-    public record Checked(Tree source, Optional<Catalogue> catalogue, Findings findings) { }
+    /**
+     * @param catalogue empty where so much is wrong that there is none; with errors among the findings it has gaps
+     * @param book      made of that catalogue
+     */
+    public record Checked(Tree source, Optional<Catalogue> catalogue, Optional<Book> book, Findings findings) { }
 
     /** @param publication empty if there are errors among the findings */
     public record Made(Optional<Publication> publication, Findings findings) { }
@@ -42,7 +46,7 @@ public final class Exergue {
         }
     }
 
-    /** Reads the source and says everything that is wrong with it. */
+    /** Reads the source, arranges the book, and says everything that is wrong with them. */
     public static Checked check(Tree source, Progress progress) throws IOException {
         progress.starts(Stage.READ);
         Loaded loaded = SourceReader.read(source);
@@ -52,7 +56,12 @@ public final class Exergue {
                 .map(catalogue -> Checker.check(catalogue).and(Plausibility.check(catalogue))
                         .and(Coverage.missing(PrintedTexts.of(catalogue))))
                 .orElse(Findings.none());
-        return new Checked(source, loaded.catalogue(), loaded.findings().and(checked));
+
+        progress.starts(Stage.ARRANGE);
+        Optional<Editor.Edited> edited = loaded.catalogue().map(Editor::edit);
+        Findings arranged = edited.map(Editor.Edited::findings).orElse(Findings.none());
+        return new Checked(source, loaded.catalogue(), edited.map(Editor.Edited::book),
+                loaded.findings().and(checked).and(arranged));
     }
 
     /**
@@ -61,25 +70,23 @@ public final class Exergue {
      * @param pdf gets the book, or nothing if there are errors; left open
      */
     public static Made typeset(Checked checked, OutputStream pdf, Progress progress) throws IOException {
-        if (checked.findings().hasErrors() || checked.catalogue().isEmpty()) {
+        if (checked.findings().hasErrors() || checked.catalogue().isEmpty() || checked.book().isEmpty()) {
             return new Made(Optional.empty(), checked.findings());
         }
         Catalogue catalogue = checked.catalogue().get();
-
-        progress.starts(Stage.ARRANGE);
-        Editor.Edited edited = Editor.edit(catalogue);
+        Book book = checked.book().get();
 
         progress.starts(Stage.TYPESET);
         Stamp stamp = Stamp.of(checked.source(), "exergue " + VERSION);
         Setting setting = Setting.of(catalogue, checked.source(), stamp, progress::reached);
-        TypesetBook set = Typesetter.typeset(edited.book(), setting, pdf);
-        Findings findings = checked.findings().and(edited.findings()).and(set.findings());
+        TypesetBook set = Typesetter.typeset(book, setting, pdf);
+        Findings findings = checked.findings().and(set.findings());
         if (findings.hasErrors()) {
             return new Made(Optional.empty(), findings);
         }
 
         progress.starts(Stage.DATA);
-        List<DataRow> rows = DataRows.of(catalogue, edited.book(), set.pages());
+        List<DataRow> rows = DataRows.of(catalogue, book, set.pages());
         return new Made(Optional.of(new Publication(set.pages().pages(), rows)), findings);
     }
 }

@@ -8,8 +8,8 @@ import java.util.Optional;
  * A type, described once; coins point to it.
  *
  * @param order         place among the types of its ruler; types without one follow, by id
- * @param issue         small heading above this type and those after it with the same issue; a type without one stands before
- *                      those with one
+ * @param issue         small heading above this type and those after it with the same issue; types without one stand
+ *                      before those with one
  * @param date          as printed
  * @param standard      weight standard
  * @param uniface       one side blank: there is no axis

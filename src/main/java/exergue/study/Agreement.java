@@ -17,18 +17,31 @@ public record Agreement(List<TwoHands> pairs) {
         pairs = List.copyOf(pairs);
     }
 
+    /** Every two hands that have coins in common. */
     public static Agreement of(Catalogue catalogue) {
-        List<Convention> conventions = catalogue.conventions().values().stream().map(Written::value).toList();
+        List<Convention> conventions = conventions(catalogue);
+        SharedCoins shared = SharedCoins.of(catalogue.coins());
         List<TwoHands> pairs = new ArrayList<>();
         for (int i = 0; i < conventions.size(); i++) {
-            for (int j = i + 1; j < conventions.size(); j++) {
-                TwoHands pair = TwoHands.of(conventions.get(i), conventions.get(j), catalogue.coins());
-                if (!pair.isEmpty()) {
-                    pairs.add(pair);
-                }
+            for (Convention second : conventions.subList(i + 1, conventions.size())) {
+                pairs.add(shared.compare(conventions.get(i), second));
             }
         }
-        return new Agreement(pairs);
+        return new Agreement(pairs.stream().filter(pair -> !pair.isEmpty()).toList());
+    }
+
+    /** One hand with each of the others: its figures less theirs. */
+    public static Agreement of(Catalogue catalogue, String hand) {
+        List<Convention> conventions = conventions(catalogue);
+        SharedCoins shared = SharedCoins.of(catalogue.coins());
+        return new Agreement(conventions.stream().filter(one -> one.id().equals(hand))
+                .flatMap(one -> conventions.stream().filter(other -> other != one)
+                        .map(other -> shared.compare(one, other)))
+                .filter(pair -> !pair.isEmpty()).toList());
+    }
+
+    private static List<Convention> conventions(Catalogue catalogue) {
+        return catalogue.conventions().values().stream().map(Written::value).toList();
     }
 
     /** The table, a row for each pair and kind of figure that has something to tell. */

@@ -1,5 +1,6 @@
 package exergue.study;
 
+import java.math.BigDecimal;
 import java.util.List;
 
 /**
@@ -44,4 +45,13 @@ public record Differences(List<Point> points, double bias, double sd, double low
     public int n() {
         return points.size();
     }
+
+    /** As far as they are worth printing: 2 decimals of a gram, 1 of a millimetre. */
+    public Rounded rounded(int decimals) {
+        return new Rounded(n(), Figure.rounded(bias, decimals), Figure.rounded(lower, decimals),
+                Figure.rounded(upper, decimals));
+    }
+
+    /** @param coins read by both; @param mean difference, and the limits of agreement, in g or mm */
+    public record Rounded(int coins, BigDecimal mean, BigDecimal lower, BigDecimal upper) { }
 }

@@ -26,7 +26,11 @@ final class Figure {
 
     /** With so many decimals and a true minus sign; "0.00" has no sign. */
     static String words(double value, int decimals) {
-        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN);
+        BigDecimal rounded = rounded(value, decimals);
         return (rounded.signum() < 0 ? MINUS : "") + rounded.abs().toPlainString();
+    }
+
+    static BigDecimal rounded(double value, int decimals) {
+        return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN);
     }
 }

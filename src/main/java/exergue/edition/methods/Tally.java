@@ -64,10 +64,8 @@ public record Tally(int coins, Map<Kind, Integer> figures, List<Hand> hands, Lis
     }
 
     private static Agreement agreement(Catalogue catalogue, List<Hand> hands) {
-        Optional<String> main = hands.stream().filter(Hand::main).map(hand -> hand.convention().id()).findFirst();
-        return new Agreement(Agreement.of(catalogue).pairs().stream()
-                .filter(pair -> main.equals(Optional.of(pair.first().id()))
-                        || main.equals(Optional.of(pair.second().id())))
+        return new Agreement(hands.stream().filter(Hand::main)
+                .flatMap(main -> Agreement.of(catalogue, main.convention().id()).pairs().stream())
                 .filter(pair -> pair.weight().isPresent() || pair.diameter().isPresent()).toList());
     }
 

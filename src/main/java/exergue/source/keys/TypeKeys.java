@@ -30,7 +30,8 @@ final class TypeKeys {
     private static final Key<Optional<Written<Integer>>> ORDER = KEYS.may("order", Texts.WHOLE_NUMBER,
             "Place among the types of its ruler; types without one follow, by id.", "3");
     private static final Key<Optional<Written<String>>> ISSUE = KEYS.may("issue", Texts.WORDS,
-            "Small heading above this type and those after it with the same issue. Types without one stand before those with one.", "First issue");
+            "Small heading above this type and those after it with the same issue. Types without one stand before "
+                    + "those with one.", "First issue");
     private static final Key<Written<String>> DENOMINATION = KEYS.must("denomination", Texts.WORDS,
             "The denomination, as printed.", "Drachm");
     private static final Key<Written<String>> METAL = KEYS.must("metal", Texts.ID,
