@@ -14,6 +14,8 @@ import exergue.model.Coin;
 import exergue.model.Type;
 import exergue.study.Plausibility;
 import exergue.study.StudyCodes;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -68,6 +70,13 @@ class EveryCodeTest {
         for (Code code : Stream.concat(Checker.codes().stream(), StudyCodes.all().stream()).toList()) {
             assertFalse(code.title().isBlank() || code.title().endsWith(".") || code.why().isBlank(), code.id());
             assertNotEquals(code.faulty(), code.mended(), code.id());
+        }
+    }
+
+    @Test
+    void noApprovedMessageIsLeftOverFromARuleThatIsGone() throws IOException {
+        try (Stream<Path> folders = Files.list(APPROVED)) {
+            assertEquals(codes().stream().sorted().toList(), folders.map(f -> f.getFileName().toString()).sorted().toList());
         }
     }
 
