@@ -22,19 +22,22 @@ final class AgreementSentence {
         }
         boolean limits = pair.weight().isPresent() || pair.diameter().isPresent();
         return "In " + pair.first().title() + ", compared with " + pair.second().title() + ", "
-                + String.join("; ", clauses) + (limits ? "; the limits of agreement are those of Bland and Altman 1986." : ".");
+                + String.join("; ", clauses)
+                + (limits ? "; the limits of agreement are those of Bland and Altman 1986." : ".");
     }
 
     private static String onAverage(Differences d, int decimals, String unit, String more, String less) {
         String size = Figure.words(Math.abs(d.bias()), decimals);
         String mean = size.matches("0[.0]*") ? "the same on average"
                 : size + " " + unit + " " + (d.bias() > 0 ? more : less) + " on average";
-        return mean + " (" + d.n() + " coins, limits of agreement " + signed(d.lower(), decimals) + " to " + signed(d.upper(), decimals)
+        return mean + " (" + d.n() + " coins, limits of agreement "
+                + signed(d.lower(), decimals) + " to " + signed(d.upper(), decimals)
                 + " " + unit + ")";
     }
 
     private static String directions(TwoHands pair) {
-        return pair.inDifferentDirections() ? "(" + direction(pair.first()) + " against " + direction(pair.second()) + ") " : "";
+        return !pair.inDifferentDirections() ? ""
+                : "(" + direction(pair.first()) + " against " + direction(pair.second()) + ") ";
     }
 
     private static String direction(Convention convention) {

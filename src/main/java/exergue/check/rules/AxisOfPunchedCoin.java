@@ -52,7 +52,7 @@ public final class AxisOfPunchedCoin implements Rule {
         return Finding.of(CODE, axis.place(), hand.path() + ".axis",
                 "The axis “" + axis.value().recorded() + "” is given for a coin of the type “" + each.type().id()
                         + "”, which is made with punches: no single axis describes them.",
-                "Leave the axis out, or write: axis: \"not applicable: punched\". If the coin was struck from a pair of dies, mend "
-                        + "“made” in its type.");
+                "Leave the axis out, or write: axis: \"not applicable: punched\". If the coin was struck from a pair of "
+                        + "dies, mend “made” in its type.");
     }
 }

@@ -51,7 +51,7 @@ public final class AxisOfUnifaceCoin implements Rule {
         return Finding.of(CODE, axis.place(), hand.path() + ".axis",
                 "The axis “" + axis.value().recorded() + "” is given for a coin of the type “" + each.type().id()
                         + "”, which is uniface: one side alone has no axis.",
-                "Leave the axis out, or write: axis: \"not applicable: uniface\". If the coin has two sides after all, mend its "
-                        + "type.");
+                "Leave the axis out, or write: axis: \"not applicable: uniface\". If the coin has two sides after all, "
+                        + "mend its type.");
     }
 }

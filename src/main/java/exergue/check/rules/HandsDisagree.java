@@ -110,7 +110,8 @@ public final class HandsDisagree implements Rule {
 
     private static String words(One slipped, Meant meant) {
         return meant.slip().words() + " (“" + slipped.read().recorded() + "” for "
-                + meant.quoted(slipped.read().first().unit()) + (meant.slip().eitherWay() ? ", or the other way round)" : ")");
+                + meant.quoted(slipped.read().first().unit())
+                + (meant.slip().eitherWay() ? ", or the other way round)" : ")");
     }
 
     /** What may have happened between the two measurements, where no slip explains them. */
