@@ -115,6 +115,10 @@ final class SampleBook {
         blocks.add(new Prose.Items(false, 1, List.of(
                 List.of(new Prose.Paragraph(words("silver, in four denominations;"), PLACE)),
                 List.of(new Prose.Paragraph(words("bronze, in two."), PLACE))), PLACE));
+        blocks.add(new Prose.Items(true, 3, List.of(
+                List.of(new Prose.Paragraph(words("the wolf standing, before 212 BC;"), PLACE)),
+                List.of(new Prose.Paragraph(words("the wolf running, after that year, with magistrates’ names which "
+                        + "grow longer from die to die until the last fill the whole of the exergue."), PLACE))), PLACE));
         blocks.add(new Prose.Heading(2, words("The order of the issues"), PLACE));
         blocks.addAll(prose(3));
         blocks.add(new Prose.Quotation(prose(1), PLACE));
