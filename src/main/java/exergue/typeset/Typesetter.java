@@ -64,7 +64,7 @@ public final class Typesetter {
         if (xhtml.isEmpty()) {
             return Optional.empty();
         }
-        try (PDDocument document = new PDDocument(IOUtils.createTempFileOnlyStreamCache())) {
+        try (PDDocument document = new PDDocument(org.apache.pdfbox.io.MemoryUsageSetting.setupMixed(64L << 20).streamCache)) {
             Press press = new Press(document, new TreeResources(setting.source(), files), remarks);
             SetPages pages = setBook(press, xhtml.get(), values, front.get() + (blank ? 1 : 0), blank);
             setting.progress().reached("setting running heads", 0, pages.count());
