@@ -1,7 +1,6 @@
 package exergue.typeset;
 
 import exergue.edition.Book;
-import exergue.edition.EntryBlock;
 import exergue.edition.Part;
 import exergue.finding.Finding;
 import exergue.model.Inline;
@@ -21,49 +20,26 @@ import java.util.function.Consumer;
 final class BookValues {
 
     private final Book book;
-    private final Anchors anchors = new Anchors();
+    private final Marks marks = new Marks();
     private final Map<String, String> kinds = new LinkedHashMap<>();
-    private final Markup markup;
+    private final Markup markup = new Markup();
     private final ProseMarkup prose;
     private final EntryValues entries;
 
     BookValues(Book book, Setting setting, Consumer<Finding> findings) {
         this.book = book;
-        this.markup = new Markup(id -> anchors.numberOf(id).orElse(id));
         this.prose = new ProseMarkup(markup, setting.source(), findings);
-        this.entries = new EntryValues(anchors, markup, prose, new Pictures(setting, findings),
+        this.entries = new EntryValues(marks, markup, prose, new Pictures(setting, findings),
                 setting.rows());
-        numbersFirst();
     }
 
-    /** Kind of each part, by the address of its anchor. */
+    /** Kind of each part, by its id. */
     Map<String, String> kinds() {
         return kinds;
     }
 
-    Anchors anchors() {
-        return anchors;
-    }
-
-    /** Cross-references may lead forward, so every number is known before any prose is written. */
-    private void numbersFirst() {
-        for (Part part : allParts()) {
-            if (part instanceof Part.Entries listed) {
-                for (EntryBlock block : listed.blocks()) {
-                    if (block instanceof EntryBlock.Entry entry) {
-                        entry.specimens().forEach(coin -> anchors.number(coin.id(), coin.number()));
-                        anchors.number(entry.id(), entry.numbers());
-                    }
-                }
-            }
-        }
-    }
-
-    private List<Part> allParts() {
-        List<Part> all = new ArrayList<>(book.front());
-        all.addAll(book.body());
-        all.addAll(book.back());
-        return all;
+    Marks marks() {
+        return marks;
     }
 
     /** What {@code book.ftlh} sees. */
@@ -112,7 +88,7 @@ final class BookValues {
     private Map<String, Object> part(Part part) {
         Map<String, Object> values = new LinkedHashMap<>();
         String plain = Inline.plain(part.heading());
-        String anchor = anchors.add(Anchors.Kind.PART, part.id(), "", plain);
+        String anchor = marks.add(Marks.Kind.PART, part.id(), "", plain);
         kinds.put(anchor, kind(part));
         values.put("kind", kind(part));
         values.put("anchor", anchor);
@@ -122,6 +98,7 @@ final class BookValues {
             values.put("prose", finished(prose.of(text.blocks(), 1)));
         } else if (part instanceof Part.Entries listed) {
             values.put("columns", entries.columns(listed.blocks()));
+            values.put("hasDies", entries.hasDies(listed.blocks()));
             values.put("blocks", entries.of(listed.blocks()));
         } else if (part instanceof Part.WorksCited cited) {
             values.put("works", cited.works().stream().map(this::work).toList());
@@ -144,6 +121,7 @@ final class BookValues {
 
     private Map<String, Object> work(Part.WorkLine work) {
         Map<String, Object> values = new LinkedHashMap<>();
+        values.put("anchor", marks.add(Marks.Kind.WORK, work.id(), "", ""));
         values.put("sign", work.sign());
         values.put("full", finished(markup.of(work.full())));
         return values;

@@ -16,14 +16,14 @@ final class EntryValues {
 
     private static final int PART_LEVEL = 1;
 
-    private final Anchors anchors;
+    private final Marks marks;
     private final Markup markup;
     private final ProseMarkup prose;
     private final Pictures pictures;
     private final Rows rows;
 
-    EntryValues(Anchors anchors, Markup markup, ProseMarkup prose, Pictures pictures, Rows rows) {
-        this.anchors = anchors;
+    EntryValues(Marks marks, Markup markup, ProseMarkup prose, Pictures pictures, Rows rows) {
+        this.marks = marks;
         this.markup = markup;
         this.prose = prose;
         this.pictures = pictures;
@@ -33,6 +33,12 @@ final class EntryValues {
     /** Kinds of reading that some specimen has, in the order of the measurement line: one column each. */
     List<String> columns(List<EntryBlock> blocks) {
         return kinds(blocks).stream().map(Kind::word).toList();
+    }
+
+    /** Whether any coin's dies are known, so that their column is wanted. */
+    boolean hasDies(List<EntryBlock> blocks) {
+        return blocks.stream().anyMatch(block -> block instanceof EntryBlock.Entry entry
+                && entry.specimens().stream().anyMatch(coin -> !coin.dies().isEmpty()));
     }
 
     private static Set<Kind> kinds(List<EntryBlock> blocks) {
@@ -49,22 +55,19 @@ final class EntryValues {
         List<Map<String, Object>> values = new ArrayList<>();
         List<Kind> columns = List.copyOf(kinds(blocks));
         int level = PART_LEVEL;
-        String head = "";
         for (EntryBlock block : blocks) {
             Map<String, Object> value = new LinkedHashMap<>();
             if (block instanceof EntryBlock.MintHeading mint) {
                 level = 2;
-                head = mint.name();
-                heading(value, "mint", mint.id(), mint.name(), head, level);
+                heading(value, "mint", mint.id(), mint.name(), level);
                 value.put("note", BookValues.finished(markup.of(mint.note())));
             } else if (block instanceof EntryBlock.RulerHeading ruler) {
                 level = Math.min(level + 1, 3);
-                head = ruler.name();
-                heading(value, "ruler", ruler.id(), ruler.name(), head, level);
+                heading(value, "ruler", ruler.id(), ruler.name(), level);
                 value.put("dates", ruler.dates().orElse(""));
                 value.put("note", BookValues.finished(markup.of(ruler.note())));
             } else if (block instanceof EntryBlock.IssueHeading issue) {
-                heading(value, "issue", issue.id(), issue.name(), head, Math.min(level + 1, 4));
+                heading(value, "issue", issue.id(), issue.name(), Math.min(level + 1, 4));
             } else if (block instanceof EntryBlock.Entry entry) {
                 entry(value, entry, columns);
             }
@@ -73,16 +76,16 @@ final class EntryValues {
         return values;
     }
 
-    private void heading(Map<String, Object> value, String kind, String id, String name, String head, int level) {
+    private void heading(Map<String, Object> value, String kind, String id, String name, int level) {
         value.put("kind", kind);
-        value.put("anchor", anchors.add(Anchors.Kind.HEADING, id, "", head));
+        value.put("anchor", marks.add(Marks.Kind.HEADING, id, "", ""));
         value.put("name", name);
         value.put("level", level);
     }
 
     private void entry(Map<String, Object> value, EntryBlock.Entry entry, List<Kind> columns) {
         value.put("kind", "entry");
-        value.put("anchor", anchors.add(Anchors.Kind.ENTRY, entry.id(), "", entry.runningHead()));
+        value.put("anchor", marks.add(Marks.Kind.ENTRY, entry.id(), "", entry.runningHead()));
         value.put("numbers", entry.numbers());
         value.put("firstLine", entry.firstLine());
         value.put("sides", entry.sides().stream().map(this::side).toList());
@@ -94,7 +97,6 @@ final class EntryValues {
             specimens.add(specimen(coin, alignment, entry.runningHead()));
         }
         value.put("specimens", specimens);
-        value.put("hasDies", entry.specimens().stream().anyMatch(coin -> !coin.dies().isEmpty()));
         value.put("pictures", specimens.stream().filter(coin -> coin.containsKey("picture")).toList());
         value.put("notes", BookValues.finished(prose.of(entry.notes(), 4)));
     }
@@ -115,14 +117,21 @@ final class EntryValues {
         return value;
     }
 
+    /** Ends with a full stop where remarks, which are sentences, follow it. */
+    private static String whereabouts(Specimen coin) {
+        String where = coin.whereabouts();
+        return where.isEmpty() || where.endsWith(".") || coin.remarks().isEmpty() ? where : where + ".";
+    }
+
     private Map<String, Object> specimen(Specimen coin, Alignment alignment, String head) {
         Map<String, Object> value = new LinkedHashMap<>();
-        value.put("anchor", anchors.add(Anchors.Kind.COIN, coin.id(), coin.number(), head));
+        value.put("anchor", marks.add(Marks.Kind.COIN, coin.id(), coin.number(), head));
         value.put("number", coin.number());
         value.put("cells", alignment.cells(coin));
         value.put("members", coin.cells().stream().map(Alignment::member).filter(m -> !m.isEmpty()).toList());
         value.put("dies", coin.dies());
-        value.put("whereabouts", coin.whereabouts());
+        value.put("more", !coin.dies().isEmpty() || !coin.whereabouts().isEmpty());
+        value.put("whereabouts", whereabouts(coin));
         value.put("remarks", BookValues.finished(markup.of(coin.remarks())));
         value.put("notes", BookValues.finished(prose.of(coin.notes(), 4)));
         coin.picture().flatMap(picture -> pictures.of(coin, picture)).ifPresent(p -> value.put("picture", p));

@@ -1,10 +1,12 @@
 package exergue.typeset;
 
-import exergue.typeset.Anchors.Anchor;
+import exergue.typeset.Marks.Kind;
+import exergue.typeset.Marks.Mark;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Running heads and folios, page by page, as what {@code heads.ftlh} sees. They are set after the pages are known and
@@ -17,7 +19,7 @@ final class Heads {
     private final Map<String, String> kinds;
     private final String bookTitle;
 
-    /** @param kinds kind of each part by its anchor's address */
+    /** @param kinds kind of each part by its id */
     Heads(SetPages pages, Map<String, String> kinds, String bookTitle) {
         this.pages = pages;
         this.kinds = kinds;
@@ -26,35 +28,35 @@ final class Heads {
 
     Map<String, Object> values() {
         List<Map<String, Object>> sheets = new ArrayList<>();
-        List<List<Anchor>> byPage = pages.byPage();
-        Anchor part = null;
+        List<List<Mark>> byPage = pages.byPage();
+        Mark part = null;
         String running = "";
         for (int page = 0; page < pages.count(); page++) {
-            List<Anchor> here = byPage.get(page);
-            boolean opening = false;
-            for (Anchor anchor : here) {
-                if (anchor.kind() == Anchors.Kind.PART) {
-                    part = anchor;
-                    opening = true;
-                    running = anchor.head();
-                }
-            }
-            String head = here.stream().filter(a -> a.kind() != Anchors.Kind.PART).map(Anchor::head)
-                    .findFirst().orElse(running);
-            sheets.add(sheet(page, part, opening, head, here));
-            running = here.isEmpty() ? running : here.get(here.size() - 1).head();
+            List<Mark> here = byPage.get(page);
+            Optional<Mark> opened = here.stream().filter(mark -> mark.kind() == Kind.PART).reduce((a, b) -> b);
+            List<Mark> coins = here.stream().filter(Heads::names).toList();
+            part = opened.orElse(part);
+            running = opened.map(Mark::head).orElse(running);
+            String head = coins.isEmpty() ? running : coins.get(0).head();
+            sheets.add(sheet(page, part, opened.isPresent(), head, here));
+            running = coins.isEmpty() ? running : coins.get(coins.size() - 1).head();
         }
         Map<String, Object> values = new LinkedHashMap<>();
         values.put("sheets", sheets);
         return values;
     }
 
-    private Map<String, Object> sheet(int page, Anchor part, boolean opening, String head, List<Anchor> here) {
-        List<String> numbers = here.stream().map(Anchor::number).filter(n -> !n.isEmpty()).toList();
+    /** Entries and coins know mint and ruler together; a heading alone knows one of them. */
+    private static boolean names(Mark mark) {
+        return mark.kind() == Kind.ENTRY || mark.kind() == Kind.COIN;
+    }
+
+    private Map<String, Object> sheet(int page, Mark part, boolean opening, String head, List<Mark> here) {
+        List<String> numbers = here.stream().map(Mark::number).filter(n -> !n.isEmpty()).toList();
         boolean right = page % 2 == 0;
         Map<String, Object> sheet = new LinkedHashMap<>();
         sheet.put("side", right ? "right" : "left");
-        sheet.put("kind", blank(page, here) ? "blank" : part == null ? "text" : kinds.get(part.address()));
+        sheet.put("kind", blank(page, here) ? "blank" : part == null ? "text" : kinds.get(part.id()));
         sheet.put("opening", opening);
         sheet.put("book", bookTitle);
         sheet.put("head", head);
@@ -65,7 +67,7 @@ final class Heads {
     }
 
     /** The one page without anything on it: the last before the body, where the front matter ends on a right page. */
-    private boolean blank(int page, List<Anchor> here) {
+    private boolean blank(int page, List<Mark> here) {
         return here.isEmpty() && page == pages.front() - 1 && pages.blankBeforeBody();
     }
 }

@@ -67,6 +67,7 @@ final class Press {
         for (ExternalResourceControlPriority moment : ExternalResourceControlPriority.values()) {
             builder.useExternalResourceAccessControl((address, type) -> remarks.allowed(address), moment);
         }
+        builder.useUnicodeLineBreaker(new LineBreaks());
         builder.withDiagnosticConsumer(remarks::take);
         for (String family : FAMILIES) {
             for (Style style : Style.values()) {

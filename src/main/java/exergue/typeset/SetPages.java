@@ -5,30 +5,30 @@ import com.openhtmltopdf.render.Box;
 import com.openhtmltopdf.render.LineBox;
 import com.openhtmltopdf.render.PageBox;
 import exergue.edition.PageMap;
-import exergue.typeset.Anchors.Anchor;
+import exergue.typeset.Marks.Mark;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
 /**
- * On which page each anchor came to stand, read from the boxes once they are laid out.
+ * On which page each mark came to stand, read from the boxes once they are laid out.
  *
  * @param count  of pages, the blank one before the body included
  * @param front  pages before the first page of the body
  * @param blankBeforeBody whether the last of these is blank
- * @param pageOf each anchor's page, from 0, in the order of the book
+ * @param pageOf each mark's page, from 0, in the order of the book
  */
-record SetPages(int count, int front, boolean blankBeforeBody, Map<Anchor, Integer> pageOf) {
+record SetPages(int count, int front, boolean blankBeforeBody, Map<Mark, Integer> pageOf) {
 
-    static SetPages read(PdfBoxRenderer laidOut, Anchors anchors, int front, boolean blankBeforeBody) {
+    static SetPages read(PdfBoxRenderer laidOut, Marks marks, int front, boolean blankBeforeBody) {
         List<PageBox> pages = laidOut.getRootBox().getLayer().getPages();
         List<Integer> tops = pages.stream().map(PageBox::getTop).toList();
-        Map<Anchor, Integer> pageOf = new LinkedHashMap<>();
-        for (Anchor anchor : anchors.all()) {
-            Box box = laidOut.getSharedContext().getBoxById(anchor.address());
+        Map<Mark, Integer> pageOf = new LinkedHashMap<>();
+        for (Mark mark : marks.all()) {
+            Box box = laidOut.getSharedContext().getBoxById(mark.id());
             if (box != null) {
-                pageOf.put(anchor, pageAt(tops, firstLine(box).getAbsY()));
+                pageOf.put(mark, pageAt(tops, firstLine(box).getAbsY()));
             }
         }
         return new SetPages(pages.size(), front, blankBeforeBody, pageOf);
@@ -69,24 +69,17 @@ record SetPages(int count, int front, boolean blankBeforeBody, Map<Anchor, Integ
 
     PageMap map() {
         Map<String, String> folios = new LinkedHashMap<>();
-        for (Anchors.Kind kind : List.of(Anchors.Kind.COIN, Anchors.Kind.ENTRY, Anchors.Kind.PART,
-                Anchors.Kind.HEADING)) {
-            pageOf.forEach((anchor, page) -> {
-                if (anchor.kind() == kind) {
-                    folios.putIfAbsent(anchor.id(), folio(page));
-                }
-            });
-        }
+        pageOf.forEach((mark, page) -> folios.putIfAbsent(mark.id(), folio(page)));
         return new PageMap(folios, count);
     }
 
-    /** The anchors of each page. */
-    List<List<Anchor>> byPage() {
-        List<List<Anchor>> byPage = new ArrayList<>();
+    /** The marks of each page. */
+    List<List<Mark>> byPage() {
+        List<List<Mark>> byPage = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             byPage.add(new ArrayList<>());
         }
-        pageOf.forEach((anchor, page) -> byPage.get(page).add(anchor));
+        pageOf.forEach((mark, page) -> byPage.get(page).add(mark));
         return byPage;
     }
 }

@@ -110,7 +110,7 @@ public final class Typesetter {
         setting.progress().reached("laying out pages", 0, 0);
         try (PdfBoxRenderer renderer = press.forBook(xhtml)) {
             renderer.layout();
-            SetPages pages = SetPages.read(renderer, values.anchors(), front, blank);
+            SetPages pages = SetPages.read(renderer, values.marks(), front, blank);
             setting.progress().reached("printing pages", 0, pages.count());
             renderer.createPDFWithoutClosing();
             return pages;

@@ -14,7 +14,8 @@ final class Trial {
         long start = System.nanoTime();
         Book book = SampleBook.of(Integer.parseInt(args[0]), Integer.parseInt(args[1]));
         Setting silent = SampleBook.setting();
-        Setting setting = new Setting(silent.source(), silent.templates(), silent.rows(), silent.written(),
+        Setting setting = new Setting(silent.source(), silent.templates(),
+                args.length > 4 ? exergue.model.HouseStyle.Rows.RUNNING : silent.rows(), silent.written(),
                 silent.stamp(), (step, done, of) -> System.out.printf("%6d ms %4d MB %s %d%n", (System.nanoTime() - start) / 1_000_000,
                         (Runtime.getRuntime().totalMemory() - Runtime.getRuntime().freeMemory()) >> 20, step, of));
         int runs = args.length > 3 ? Integer.parseInt(args[3]) : 1;

@@ -1,0 +1,43 @@
+package exergue.typeset;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import exergue.finding.Finding;
+import exergue.finding.Place;
+import exergue.model.Written;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class CoverageTest {
+
+    private static final Place PLACE = new Place("types/wolf.yaml", 7, 11, 12);
+
+    private static List<Finding> missing(String text) {
+        return Coverage.missing(List.of(new Written<>(text, PLACE))).all();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"ΑΡΕΘΑΙΩΝ ϹϘϠ", "ΚΑΛ̣ΛΙϹ̣ΤΡΟ", "⟦ΒΑϹΙΛΕΩϹ⟧", "ἁ̣βᾳὖ", "18 × 17\u202Fmm", "\u20073.87", "6′ ↑ ↓ ↗ ° † ‡ –",
+        "“a” ‘b’ «c» „d“", "Ḳ Ṣ ṭ ẓ", "½ ⅓ ¾", "Цар", "two\nlines\tand a tab"})
+    void hasTheLettersOfTheTrade(String text) {
+        assertEquals(List.of(), missing(text));
+    }
+
+    @Test
+    void saysWhichLetterIsMissingAndWhere() {
+        List<Finding> findings = missing("ΛΥ☧ΚΑΙ ☧ א");
+        assertEquals(2, findings.size());
+        assertEquals(new Place("types/wolf.yaml", 7, 13, 1), findings.get(0).place());
+        assertTrue(findings.get(0).what().contains("“☧” (U+2627, chi rho)"), findings.get(0).what());
+        assertEquals(new Place("types/wolf.yaml", 7, 20, 1), findings.get(1).place());
+    }
+
+    @Test
+    void countsALetterBeyondTheFirstPlaneOnce() {
+        List<Finding> findings = missing("𐅃☧");
+        assertEquals(new Place("types/wolf.yaml", 7, 12, 1), findings.get(findings.size() - 1).place());
+    }
+}
