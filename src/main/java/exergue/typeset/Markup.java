@@ -48,18 +48,15 @@ final class Markup {
         if (mixed) {
             pieces.replaceAll(piece -> piece == LINE_BREAK ? piece : new Piece(piece.text(), piece.look().inSpan()));
         }
-        StringBuilder html = new StringBuilder();
-        List<Piece> word = new ArrayList<>();
+        MarkupLine line = new MarkupLine();
         for (Piece piece : pieces) {
             if (piece == LINE_BREAK) {
-                closeWord(word, html);
-                html.append("<br/>");
+                line.lineBreak();
             } else {
-                place(piece, word, html);
+                line.add(piece.text(), piece.look().open(), piece.look().close());
             }
         }
-        closeWord(word, html);
-        return html.toString();
+        return line.html();
     }
 
     private static void drawStopsIn(List<Piece> pieces) {
@@ -98,60 +95,6 @@ final class Markup {
         boolean known = address.startsWith("#") || address.startsWith("https://") || address.startsWith("http://")
                 || address.startsWith("mailto:");
         return known && !address.contains(" ") ? address : "";
-    }
-
-    /** Whole words of a piece go out at once; its last, unfinished word waits for what follows it. */
-    private static void place(Piece piece, List<Piece> word, StringBuilder html) {
-        String text = piece.text();
-        int first = text.indexOf(' ');
-        if (first < 0) {
-            word.add(piece);
-            return;
-        }
-        int last = text.lastIndexOf(' ');
-        if (word.isEmpty()) {
-            append(text.substring(0, last + 1), piece.look(), html);
-        } else {
-            add(word, text.substring(0, first), piece.look());
-            closeWord(word, html);
-            append(text.substring(first, last + 1), piece.look(), html);
-        }
-        add(word, text.substring(last + 1), piece.look());
-    }
-
-    private static void add(List<Piece> word, String text, Look look) {
-        if (!text.isEmpty()) {
-            word.add(new Piece(text, look));
-        }
-    }
-
-    private static void closeWord(List<Piece> word, StringBuilder html) {
-        boolean shared = word.stream().map(Piece::look).distinct().count() > 1;
-        html.append(shared ? "<span class=\"w\">" : "");
-        for (Piece piece : word) {
-            append(piece.text(), piece.look(), html);
-        }
-        html.append(shared ? "</span>" : "");
-        word.clear();
-    }
-
-    private static void append(String text, Look look, StringBuilder html) {
-        if (text.isEmpty()) {
-            return;
-        }
-        String close = look.close();
-        String open = look.open();
-        if (!open.isEmpty() && endsWith(html, close)) {
-            html.setLength(html.length() - close.length());
-            html.append(escape(text)).append(close);
-        } else {
-            html.append(open).append(escape(text)).append(close);
-        }
-    }
-
-    private static boolean endsWith(StringBuilder html, String ending) {
-        int from = html.length() - ending.length();
-        return from >= 0 && html.indexOf(ending, from) == from;
     }
 
     static String escape(String text) {
