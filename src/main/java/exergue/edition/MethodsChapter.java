@@ -19,11 +19,9 @@ import java.util.stream.Stream;
 
 /**
  * How the coins were measured: written from the data, with the author's own sentences after it. Those come from
- * {@value #AUTHORS}, unless the plan prints that chapter by itself.
+ * {@value Chapter#METHODS}, unless the plan prints that chapter by itself.
  */
 final class MethodsChapter {
-
-    static final String AUTHORS = "chapters/methods.md";
 
     /** A statement of so few sentences is one paragraph. */
     private static final int SHORT = 5;
@@ -46,7 +44,7 @@ final class MethodsChapter {
             }
         }
         Tally tally = Tally.of(coins, catalogue);
-        Optional<Chapter> own = Optional.ofNullable(catalogue.chapters().get(AUTHORS))
+        Optional<Chapter> own = Optional.ofNullable(catalogue.chapters().get(Chapter.METHODS))
                 .filter(chapter -> !isPartOfItsOwn(catalogue));
         return new MethodsChapter(tally, own.map(chapter -> new AuthorsMethods(tally, chapter)));
     }
@@ -72,6 +70,6 @@ final class MethodsChapter {
 
     private static boolean isPartOfItsOwn(Catalogue catalogue) {
         return Stream.of(catalogue.plan().front(), catalogue.plan().body(), catalogue.plan().back())
-                .flatMap(List::stream).map(Written::value).anyMatch(AUTHORS::equals);
+                .flatMap(List::stream).map(Written::value).anyMatch(Chapter.METHODS::equals);
     }
 }

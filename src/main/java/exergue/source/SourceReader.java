@@ -111,7 +111,8 @@ public final class SourceReader {
         parts.addAll(file.plan().body());
         parts.addAll(file.plan().back());
         for (Written<String> part : parts) {
-            String path = part.value();
+            boolean methods = part.value().equals("methods") && files.contains(Chapter.METHODS);
+            String path = methods ? Chapter.METHODS : part.value();
             if (PathTexts.PARTS.contains(path) || path.isEmpty() || !seen.add(path)) {
                 continue;
             }

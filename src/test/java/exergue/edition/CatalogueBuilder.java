@@ -119,8 +119,8 @@ final class CatalogueBuilder {
     }
 
     CatalogueBuilder authorsMethods(String sentence) {
-        Place place = new Place(MethodsChapter.AUTHORS, 3, 1, 0);
-        chapters.put(MethodsChapter.AUTHORS, new Chapter(MethodsChapter.AUTHORS,
+        Place place = new Place(Chapter.METHODS, 3, 1, 0);
+        chapters.put(Chapter.METHODS, new Chapter(Chapter.METHODS,
                 List.of(new Inline.Words("Methods")),
                 List.of(new Prose.Paragraph(List.of(new Inline.Words(sentence)), place))));
         return this;
