@@ -29,7 +29,7 @@ final class SourceFolder {
             throw new UsageException("“" + folder + "” is a file. Name the folder that holds catalogue.yaml.");
         } catch (NoSuchFileException e) {
             throw new UsageException("There is no folder “" + folder + "”. Name the folder that holds catalogue.yaml, "
-                    + "or lay out a new one with: exergue start " + folder);
+                    + "or lay out a new one with the command start: java -jar exergue.jar start " + folder);
         }
     }
 }

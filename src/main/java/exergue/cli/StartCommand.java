@@ -43,7 +43,7 @@ final class StartCommand implements Callable<Integer> {
                     + "Name a new folder.");
         }
         terminal.out().println(folder + ": a catalogue of 8 coins in 3 types. Open catalogue.yaml to begin; "
-                + "make the book with: exergue typeset " + folder);
+                + "make the book with: java -jar exergue.jar typeset " + folder);
         return ExitCode.CLEAN;
     }
 
