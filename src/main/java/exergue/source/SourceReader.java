@@ -67,6 +67,7 @@ public final class SourceReader {
             inventory.reportNoCatalogue();
         }
         Catalogue catalogue = catalogue(own, style, desk);
+        notebook.complete(LikelierGr.in(catalogue)::saidOf);
         if (own.isPresent()) {
             inventory.reportUnread(seen, own.get().templates());
         }

@@ -12,10 +12,8 @@ import exergue.source.shape.Keys;
 import exergue.source.shape.Texts;
 import exergue.source.yaml.Scalar;
 import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /** {@code measured}, and each member of {@code also-measured}. */
 final class MeasurementKeys {
@@ -47,10 +45,11 @@ final class MeasurementKeys {
         Written<String> by = fields.get(BY);
         Convention convention = fields.site().desk().convention(by.value());
         Map<Kind, Written<Reading>> readings = new EnumMap<>(Kind.class);
-        Set<Kind> unread = EnumSet.noneOf(Kind.class);
+        Map<Kind, Written<String>> unread = new EnumMap<>(Kind.class);
         READINGS.forEach((kind, key) -> fields.get(key).ifPresent(text ->
                 Readings.read(kind, text, convention, fields.site().at(key.name()))
-                        .ifPresentOrElse(reading -> readings.put(kind, reading), () -> unread.add(kind))));
+                        .ifPresentOrElse(reading -> readings.put(kind, reading),
+                                () -> unread.put(kind, new Written<>(text.text(), text.place())))));
         return new Measurement(by, convention, readings, unread, fields.place());
     }
 }

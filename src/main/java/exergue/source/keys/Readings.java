@@ -24,7 +24,7 @@ public final class Readings {
 
     private Readings() { }
 
-    static Code code(ReadingFault fault) {
+    public static Code code(ReadingFault fault) {
         return CODES.get(fault);
     }
 

@@ -4,6 +4,7 @@ import exergue.finding.Finding;
 import exergue.finding.Findings;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /** Where one run of the reader writes down what it finds. Lives as long as the run and is never shared. */
 public final class Notebook {
@@ -12,6 +13,11 @@ public final class Notebook {
 
     public void add(Finding finding) {
         findings.add(finding);
+    }
+
+    /** Says more of findings on which there is more to say once everything has been read. */
+    public void complete(UnaryOperator<Finding> more) {
+        findings.replaceAll(more);
     }
 
     public Findings findings() {
