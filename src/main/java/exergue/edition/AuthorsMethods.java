@@ -2,10 +2,9 @@ package exergue.edition;
 
 import exergue.edition.methods.Counters;
 import exergue.edition.methods.Hand;
+import exergue.edition.methods.MethodsLanguage;
+import exergue.edition.methods.StatedCount;
 import exergue.edition.methods.Tally;
-import exergue.edition.methods.english.Grammar;
-import exergue.edition.methods.english.StatedCounts;
-import exergue.edition.methods.english.StatedCounts.Stated;
 import exergue.finding.Finding;
 import exergue.finding.NearMiss;
 import exergue.finding.Place;
@@ -32,14 +31,16 @@ final class AuthorsMethods {
     private final Tally tally;
     private final Counters counters;
     private final Chapter chapter;
+    private final MethodsLanguage language;
 
-    AuthorsMethods(Tally tally, Chapter chapter) {
+    AuthorsMethods(Tally tally, Chapter chapter, MethodsLanguage language) {
+        this.language = language;
         this.tally = tally;
         this.counters = Counters.of(tally);
         this.chapter = chapter;
     }
 
-    /** The author's blocks with every known counter filled in: words up to ten, figures above. */
+    /** The author's blocks with every known counter filled in. */
     List<Prose> blocks() {
         return new ProseMapper(run -> run instanceof Inline.Words words ? filled(words) : run)
                 .blocks(chapter.blocks());
@@ -49,7 +50,7 @@ final class AuthorsMethods {
         List<Finding> findings = new ArrayList<>();
         for (ProseTexts.Line line : ProseTexts.of(chapter.blocks())) {
             findings.addAll(unknownCounters(line));
-            for (Stated stated : StatedCounts.in(line.text())) {
+            for (StatedCount stated : language.statedCounts(line.text())) {
                 contradiction(stated, line.place()).ifPresent(findings::add);
             }
         }
@@ -58,7 +59,7 @@ final class AuthorsMethods {
 
     private Inline filled(Inline.Words words) {
         return new Inline.Words(COUNTER.matcher(words.text()).replaceAll(match -> Matcher.quoteReplacement(
-                counters.count(match.group(1).strip()).map(Grammar::number).orElse(match.group()))));
+                counters.count(match.group(1).strip()).map(language::number).orElse(match.group()))));
     }
 
     private List<Finding> unknownCounters(ProseTexts.Line line) {
@@ -73,7 +74,7 @@ final class AuthorsMethods {
         return findings;
     }
 
-    private Optional<Finding> contradiction(Stated stated, Place place) {
+    private Optional<Finding> contradiction(StatedCount stated, Place place) {
         Optional<Hand> named = named(stated.sentence());
         String noun = stated.noun();
         if (named.isPresent()) {

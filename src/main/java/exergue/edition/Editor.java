@@ -1,5 +1,7 @@
 package exergue.edition;
 
+import exergue.edition.methods.MethodsLanguage;
+import exergue.edition.methods.english.EnglishMethods;
 import exergue.finding.Findings;
 import exergue.model.BookPlan;
 import exergue.model.Catalogue;
@@ -31,7 +33,7 @@ public final class Editor {
     private final MethodsChapter methods;
     private final Set<String> anchors = new HashSet<>();
 
-    private Editor(Catalogue catalogue, BookWords words) {
+    private Editor(Catalogue catalogue, BookWords words, MethodsLanguage language) {
         this.catalogue = catalogue;
         this.words = words;
         this.order = BookOrder.of(catalogue);
@@ -41,12 +43,12 @@ public final class Editor {
         SpecimenMaker specimens = new SpecimenMaker(catalogue, numbers, figures, references, words);
         this.entries = new EntriesMaker(catalogue,
                 new EntryMaker(catalogue, numbers, specimens, references, words), references);
-        this.methods = MethodsChapter.of(catalogue, order, numbers);
+        this.methods = MethodsChapter.of(catalogue, order, numbers, language);
     }
 
     /** The book of a catalogue that has no errors; what leads nowhere in one that has is left out or shows its id. */
     public static Edited edit(Catalogue catalogue) {
-        Editor editor = new Editor(catalogue, BookWords.ENGLISH);
+        Editor editor = new Editor(catalogue, BookWords.ENGLISH, new EnglishMethods());
         return new Edited(editor.book(), editor.methods.findings());
     }
 

@@ -1,14 +1,13 @@
 package exergue.edition;
 
 import exergue.edition.methods.Counted;
+import exergue.edition.methods.MethodsLanguage;
 import exergue.edition.methods.Tally;
-import exergue.edition.methods.english.EnglishMethods;
 import exergue.finding.Findings;
 import exergue.finding.Place;
 import exergue.model.Catalogue;
 import exergue.model.Chapter;
 import exergue.model.Coin;
-import exergue.model.Inline;
 import exergue.model.Prose;
 import exergue.model.ReadingChoice;
 import exergue.model.Written;
@@ -23,18 +22,17 @@ import java.util.stream.Stream;
  */
 final class MethodsChapter {
 
-    /** A statement of so few sentences is one paragraph. */
-    private static final int SHORT = 5;
-
+    private final MethodsLanguage language;
     private final Tally tally;
     private final Optional<AuthorsMethods> authors;
 
-    private MethodsChapter(Tally tally, Optional<AuthorsMethods> authors) {
+    private MethodsChapter(MethodsLanguage language, Tally tally, Optional<AuthorsMethods> authors) {
+        this.language = language;
         this.tally = tally;
         this.authors = authors;
     }
 
-    static MethodsChapter of(Catalogue catalogue, BookOrder order, Numbering numbers) {
+    static MethodsChapter of(Catalogue catalogue, BookOrder order, Numbering numbers, MethodsLanguage language) {
         ReadingChoice choice = ReadingChoice.of(catalogue.style());
         List<Counted> coins = new ArrayList<>();
         for (BookOrder.TypeInBook inBook : order.types()) {
@@ -46,19 +44,12 @@ final class MethodsChapter {
         Tally tally = Tally.of(coins, catalogue);
         Optional<Chapter> own = Optional.ofNullable(catalogue.chapters().get(Chapter.METHODS))
                 .filter(chapter -> !isPartOfItsOwn(catalogue));
-        return new MethodsChapter(tally, own.map(chapter -> new AuthorsMethods(tally, chapter)));
+        return new MethodsChapter(language, tally, own.map(chapter -> new AuthorsMethods(tally, chapter, language)));
     }
 
     /** @param place where the plan asks for the statement */
     List<Prose> blocks(Place place) {
-        List<List<String>> paragraphs = EnglishMethods.PARAGRAPHS.stream()
-                .map(paragraph -> paragraph.sentences(tally)).filter(sentences -> !sentences.isEmpty()).toList();
-        if (paragraphs.stream().mapToInt(List::size).sum() <= SHORT) {
-            paragraphs = List.of(paragraphs.stream().flatMap(List::stream).toList());
-        }
-        List<Prose> blocks = new ArrayList<>();
-        paragraphs.forEach(sentences -> blocks.add(new Prose.Paragraph(
-                List.of(new Inline.Words(String.join(" ", sentences))), place)));
+        List<Prose> blocks = new ArrayList<>(new MethodsLayout(place).blocks(language.topics(), tally));
         authors.ifPresent(sentences -> blocks.addAll(sentences.blocks()));
         return blocks;
     }

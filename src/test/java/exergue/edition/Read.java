@@ -5,6 +5,7 @@ import exergue.model.Inline;
 import exergue.model.Prose;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What tests look at in a finished book. */
 final class Read {
@@ -33,11 +34,29 @@ final class Read {
         return specimens(catalogue).get(0).line();
     }
 
-    /** The methods statement, a line a sentence, a blank line between paragraphs. */
+    /** The methods statement: a line a sentence, a blank line between paragraphs, headings and tables as in Markdown. */
     static String methods(Catalogue catalogue) {
         Part.Text methods = (Part.Text) book(catalogue).body().get(0);
-        return methods.blocks().stream().map(block -> Inline.plain(((Prose.Paragraph) block).runs()))
-                .map(text -> text.replaceAll("(?<=[a-z)0-9h”’]\\.) (?=\\p{Lu})", "\n"))
-                .collect(Collectors.joining("\n\n")) + "\n";
+        return methods.blocks().stream().map(Read::shown).collect(Collectors.joining("\n\n")) + "\n";
+    }
+
+    private static String shown(Prose block) {
+        if (block instanceof Prose.Heading heading) {
+            return "#".repeat(heading.level()) + " " + Inline.plain(heading.runs());
+        }
+        if (block instanceof Prose.Items items) {
+            return items.items().stream().map(item -> "- " + shown(item.get(0))).collect(Collectors.joining("\n"));
+        }
+        if (block instanceof Prose.Table table) {
+            return Stream.concat(Stream.of(table.head()), table.rows().stream())
+                    .map(row -> row.stream().map(Inline::plain).collect(Collectors.joining(" | ")))
+                    .collect(Collectors.joining("\n"));
+        }
+        return shown(((Prose.Paragraph) block).runs()).replaceAll("(?<=[a-z)0-9h”’]\\.) (?=\\p{Lu})", "\n");
+    }
+
+    private static String shown(List<Inline> runs) {
+        return runs.stream().map(run -> run instanceof Inline.Emphasis emphasis
+                ? "*" + Inline.plain(emphasis.runs()) + "*" : Inline.plain(List.of(run))).collect(Collectors.joining());
     }
 }

@@ -5,6 +5,6 @@ import java.util.List;
 /** One paragraph of the methods statement in one language: what it has to say of this tally, nothing if nothing. */
 public interface MethodsParagraph {
 
-    /** Full sentences, in order. */
-    List<String> sentences(Tally tally);
+    /** In order; no passage is empty. */
+    List<Passage> passages(Tally tally);
 }

@@ -3,6 +3,7 @@ package exergue.edition.methods.english;
 import exergue.edition.methods.Absence;
 import exergue.edition.methods.Absence.Reason;
 import exergue.edition.methods.MethodsParagraph;
+import exergue.edition.methods.Passage;
 import exergue.edition.methods.Tally;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,12 +12,12 @@ import java.util.List;
 final class AbsenceParagraph implements MethodsParagraph {
 
     @Override
-    public List<String> sentences(Tally tally) {
+    public List<Passage> passages(Tally tally) {
         List<String> sentences = new ArrayList<>();
         for (Absence absence : tally.absences()) {
             sentences.add(sentence(absence) + " (" + reasons(absence) + ").");
         }
-        return sentences;
+        return Passage.of(sentences);
     }
 
     private static String sentence(Absence absence) {
@@ -29,13 +30,17 @@ final class AbsenceParagraph implements MethodsParagraph {
         };
     }
 
-    /** "not recorded", or, where there are several, "not recorded: three; coin lost: two". */
+    /** "not recorded", "not recorded: three; coin lost: two"; without counts where each reason is one coin's. */
     private static String reasons(Absence absence) {
-        if (absence.reasons().size() == 1) {
-            return words(absence.reasons().get(0).thing());
-        }
-        return String.join("; ", absence.reasons().stream()
-                .map(reason -> words(reason.thing()) + ": " + Grammar.number(reason.times())).toList());
+        List<Tally.Count<Reason>> reasons = absence.reasons();
+        boolean counted = reasons.size() > 1 && reasons.stream().anyMatch(reason -> reason.times() > 1);
+        return String.join("; ", reasons.stream().map(reason -> words(reason.thing(), reasons.size() > 1)
+                + (counted ? ": " + Grammar.number(reason.times()) : "")).toList());
+    }
+
+    /** @param among true where others stand beside it, so that a semicolon in it would seem to begin another */
+    private static String words(Reason reason, boolean among) {
+        return among ? words(reason).replace(';', ',') : words(reason);
     }
 
     private static String words(Reason reason) {

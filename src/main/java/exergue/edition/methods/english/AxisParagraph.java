@@ -4,6 +4,7 @@ import exergue.edition.methods.AxisTally;
 import exergue.edition.methods.AxisTally.Unstruck;
 import exergue.edition.methods.Hand;
 import exergue.edition.methods.MethodsParagraph;
+import exergue.edition.methods.Passage;
 import exergue.edition.methods.Tally;
 import exergue.measure.Kind;
 import exergue.measure.PrintForm;
@@ -17,7 +18,7 @@ import java.util.Optional;
 final class AxisParagraph implements MethodsParagraph {
 
     @Override
-    public List<String> sentences(Tally tally) {
+    public List<Passage> passages(Tally tally) {
         if (tally.figures(Kind.AXIS) == 0) {
             return List.of();
         }
@@ -35,7 +36,7 @@ final class AxisParagraph implements MethodsParagraph {
                     + Grammar.count(axes.between(), "coin") + ").");
         }
         axes.unstruck().forEach(unstruck -> sentences.add(unstruck(unstruck, tally)));
-        return sentences;
+        return Passage.of(sentences);
     }
 
     private static String unstruck(Unstruck unstruck, Tally tally) {

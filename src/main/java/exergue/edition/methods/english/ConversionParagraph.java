@@ -2,6 +2,7 @@ package exergue.edition.methods.english;
 
 import exergue.edition.methods.Conversion;
 import exergue.edition.methods.MethodsParagraph;
+import exergue.edition.methods.Passage;
 import exergue.edition.methods.Tally;
 import exergue.measure.Kind;
 import exergue.measure.Ratio;
@@ -18,7 +19,7 @@ import java.util.Set;
 final class ConversionParagraph implements MethodsParagraph {
 
     @Override
-    public List<String> sentences(Tally tally) {
+    public List<Passage> passages(Tally tally) {
         List<String> sentences = new ArrayList<>();
         Set<Unit> explained = new HashSet<>();
         boolean weightsOrSizes = false;
@@ -29,7 +30,7 @@ final class ConversionParagraph implements MethodsParagraph {
         if (weightsOrSizes) {
             sentences.add("Converted figures are printed no finer than their source supports.");
         }
-        return sentences;
+        return Passage.of(sentences);
     }
 
     private static String sentence(Conversion conversion, Set<Unit> explained) {

@@ -3,15 +3,17 @@ package exergue.edition.methods.english;
 import exergue.edition.methods.DamageTally;
 import exergue.edition.methods.DamageTally.Excepted;
 import exergue.edition.methods.MethodsParagraph;
+import exergue.edition.methods.Passage;
 import exergue.edition.methods.Tally;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Damaged coins, and which weights stay out of statistics, with every exception and its reason. */
 final class DamageParagraph implements MethodsParagraph {
 
     @Override
-    public List<String> sentences(Tally tally) {
+    public List<Passage> passages(Tally tally) {
         DamageTally damage = tally.damage();
         List<String> sentences = new ArrayList<>();
         String marked = tally.style().signs().damaged().isBlank() ? ""
@@ -23,10 +25,12 @@ final class DamageParagraph implements MethodsParagraph {
             sentences.add((damage.leftOut() == 1 ? "One weight of theirs is" : "Of their weights, "
                     + Grammar.number(damage.leftOut()) + " are") + marked + " left out of weight statistics.");
         }
-        for (Excepted exception : damage.exceptions()) {
-            sentences.add(sentence(exception, marked));
-        }
-        return sentences;
+        damage.exceptions().stream().collect(Collectors.partitioningBy(Excepted::counts)).forEach((counts, alike) -> {
+            if (!alike.isEmpty()) {
+                sentences.add(sentence(alike, marked));
+            }
+        });
+        return Passage.of(sentences);
     }
 
     private static String kinds(DamageTally damage) {
@@ -39,12 +43,13 @@ final class DamageParagraph implements MethodsParagraph {
                 + " (" + detail + ").";
     }
 
-    private static String sentence(Excepted exception, String marked) {
-        int coins = exception.numbers().size();
-        String whose = "The " + Grammar.agree(coins, "weight") + " of " + (coins == 1 ? "no." : "nos")
-                + Grammar.NO_BREAK + Grammar.list(exception.numbers()) + " " + Grammar.is(coins);
-        String what = exception.counts() ? " counted all the same"
-                : marked + " left out too, although no damage is recorded";
-        return whose + what + " (" + exception.why() + ").";
+    /** "The weights of no. 2 (only a chip) and no. 7 (cut at the mint) are counted all the same." */
+    private static String sentence(List<Excepted> alike, String marked) {
+        int coins = alike.stream().mapToInt(exception -> exception.numbers().size()).sum();
+        String whose = Grammar.list(alike.stream().map(exception -> (exception.numbers().size() == 1 ? "no." : "nos")
+                + Grammar.NO_BREAK + Grammar.list(exception.numbers()) + " (" + exception.why() + ")").toList());
+        return "The " + Grammar.agree(coins, "weight") + " of " + whose + " " + Grammar.is(coins)
+                + (alike.get(0).counts() ? " counted all the same."
+                : marked + " left out too, although no damage is recorded.");
     }
 }

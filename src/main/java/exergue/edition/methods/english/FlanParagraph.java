@@ -2,6 +2,7 @@ package exergue.edition.methods.english;
 
 import exergue.edition.methods.FlanTally;
 import exergue.edition.methods.MethodsParagraph;
+import exergue.edition.methods.Passage;
 import exergue.edition.methods.Tally;
 import exergue.model.HouseStyle.Quotes;
 import java.util.ArrayList;
@@ -11,7 +12,7 @@ import java.util.List;
 final class FlanParagraph implements MethodsParagraph {
 
     @Override
-    public List<String> sentences(Tally tally) {
+    public List<Passage> passages(Tally tally) {
         FlanTally flans = tally.flans();
         List<String> sentences = new ArrayList<>();
         if (flans.twoWay() > 0) {
@@ -27,11 +28,20 @@ final class FlanParagraph implements MethodsParagraph {
             sentences.add("Two diameters joined by a dash are the least and the greatest ("
                     + Grammar.count(flans.ranges(), "coin") + ").");
         }
-        Quotes quotes = tally.style().quotes();
-        for (Tally.Count<String> means : flans.means()) {
-            sentences.add("The diameter of " + Grammar.count(means.times(), "coin") + " is to be understood as "
-                    + quotes.open() + means.thing() + quotes.close() + ".");
+        if (!flans.means().isEmpty()) {
+            sentences.add(means(flans.means(), tally.style().quotes()));
         }
-        return sentences;
+        return Passage.of(sentences);
+    }
+
+    /** "The diameter of two coins is to be understood as “across the flats”, that of one coin as “…”." */
+    private static String means(List<Tally.Count<String>> means, Quotes quotes) {
+        List<String> clauses = new ArrayList<>();
+        for (Tally.Count<String> meaning : means) {
+            clauses.add((clauses.isEmpty() ? "The diameter of " : "that of ")
+                    + Grammar.count(meaning.times(), "coin") + (clauses.isEmpty() ? " is to be understood" : "") + " as "
+                    + quotes.open() + meaning.thing() + quotes.close());
+        }
+        return Grammar.list(clauses) + ".";
     }
 }

@@ -27,8 +27,7 @@ final class HowMeasured {
         this.convention = hand.convention();
     }
 
-    /** @param oneOfSeveral true where the sentence has to point back to the hand just named */
-    static List<String> sentences(Hand hand, boolean oneOfSeveral) {
+    static List<String> sentences(Hand hand) {
         HowMeasured how = new HowMeasured(hand);
         List<String> clauses = new ArrayList<>();
         how.weights().ifPresent(clauses::add);
@@ -36,8 +35,7 @@ final class HowMeasured {
         how.axes().ifPresent(clauses::add);
         List<String> sentences = new ArrayList<>();
         if (!clauses.isEmpty()) {
-            String all = String.join("; ", clauses);
-            sentences.add((oneOfSeveral ? "Of these, " + all : Grammar.capital(all)) + ".");
+            sentences.add(Grammar.capital(String.join("; ", clauses)) + ".");
         }
         int diameters = hand.printed(Kind.DIAMETER);
         if (diameters > 0 && how.convention.sizing().direction() == Direction.NOT_SAID) {
@@ -48,9 +46,18 @@ final class HowMeasured {
             sentences.add("This source counts anticlockwise; its die-axes are turned to clockwise here.");
         }
         if (hand.figuresPrinted() > 0) {
-            how.convention.cleaning().ifPresent(state -> sentences.add("The coins were measured " + state + "."));
+            how.convention.cleaning().ifPresent(state -> sentences.add(cleaning(state)));
         }
         return sentences;
+    }
+
+    /** The state of the coins is the author's words: "cleaned", "uncleaned", "as found", "some cleaned, some not". */
+    private static String cleaning(String state) {
+        if (state.matches("(?:un)?cleaned")) {
+            return "The coins had " + (state.equals("cleaned") ? "" : "not ") + "been cleaned.";
+        }
+        return state.matches("(?:as|after|before|in|with|without) .*") ? "The coins were measured " + state + "."
+                : "State of the coins when they were measured: " + state + ".";
     }
 
     private Optional<String> weights() {

@@ -1,6 +1,7 @@
 package exergue.edition.methods.english;
 
 import exergue.edition.methods.MethodsParagraph;
+import exergue.edition.methods.Passage;
 import exergue.edition.methods.Tally;
 import exergue.measure.Kind;
 import exergue.measure.PrintForm;
@@ -12,7 +13,7 @@ import java.util.List;
 final class RoundingParagraph implements MethodsParagraph {
 
     @Override
-    public List<String> sentences(Tally tally) {
+    public List<Passage> passages(Tally tally) {
         PrintForm form = tally.style().form();
         List<String> kinds = new ArrayList<>();
         List<String> rounded = new ArrayList<>();
@@ -31,12 +32,12 @@ final class RoundingParagraph implements MethodsParagraph {
         }
         String printed = Grammar.capital(Grammar.list(kinds)).replaceFirst(" to ", " are printed to ");
         if (rounded.isEmpty()) {
-            return List.of(printed + "; no " + (tally.conversions().isEmpty() ? "" : "unconverted ") + "figure had to be rounded,"
-                    + " and none is padded with noughts.");
+            return Passage.of(List.of(printed + "; no " + (tally.conversions().isEmpty() ? "" : "unconverted ") + "figure had to be rounded,"
+                    + " and none is padded with noughts."));
         }
         String halves = form.rounding() == RoundingMode.HALF_UP ? "halves upwards" : "halves to the even digit";
-        return List.of(printed + ".", "Finer records (" + Grammar.list(rounded) + ") are rounded, " + halves
-                + "; coarser ones stand as recorded and are never padded with noughts.");
+        return Passage.of(List.of(printed + ".", "Finer records (" + Grammar.list(rounded) + ") are rounded, " + halves
+                + "; coarser ones stand as recorded and are never padded with noughts."));
     }
 
     private static String fineness(int decimals, String unit) {

@@ -2,6 +2,7 @@ package exergue.edition.methods.english;
 
 import exergue.edition.methods.Hand;
 import exergue.edition.methods.MethodsParagraph;
+import exergue.edition.methods.Passage;
 import exergue.edition.methods.Tally;
 import exergue.model.Written;
 import java.util.ArrayList;
@@ -11,7 +12,7 @@ import java.util.List;
 final class SecondHandParagraph implements MethodsParagraph {
 
     @Override
-    public List<String> sentences(Tally tally) {
+    public List<Passage> passages(Tally tally) {
         if (tally.readTwice() == 0) {
             return List.of();
         }
@@ -30,8 +31,7 @@ final class SecondHandParagraph implements MethodsParagraph {
             sentences.add("Printed " + which + " is the first figure that the entry gives.");
         }
         sentences.add("The other figures are kept with the record of the coin.");
-        sentences.addAll(tally.agreement().sentences());
-        return sentences;
+        return Passage.of(sentences);
     }
 
     /** Titles of the house's preferred conventions, as far as they were used at all. */

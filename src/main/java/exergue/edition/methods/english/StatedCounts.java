@@ -1,5 +1,6 @@
 package exergue.edition.methods.english;
 
+import exergue.edition.methods.StatedCount;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -10,10 +11,7 @@ import java.util.regex.Pattern;
  * Counts that a text states: a number from one to twenty in words, or any in figures, straight before "coins",
  * "weights", "diameters" or "die-axes". Other ways of stating a count are not recognised.
  */
-public final class StatedCounts {
-
-    /** @param sentence it stands in; @param count the number; @param noun "coins", "weights", "diameters" or "die-axes"; @param words as written */
-    public record Stated(String sentence, int count, String noun, String words) { }
+final class StatedCounts {
 
     private static final List<String> NUMBERS = List.of("one", "two", "three", "four", "five", "six", "seven", "eight",
             "nine", "ten", "eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen",
@@ -27,12 +25,12 @@ public final class StatedCounts {
 
     private StatedCounts() { }
 
-    public static List<Stated> in(String text) {
-        List<Stated> found = new ArrayList<>();
+    static List<StatedCount> in(String text) {
+        List<StatedCount> found = new ArrayList<>();
         for (String sentence : SENTENCE_END.split(text)) {
             Matcher matcher = STATED.matcher(sentence);
             while (matcher.find()) {
-                found.add(new Stated(sentence, number(matcher.group(1)), noun(matcher.group(2)), matcher.group()));
+                found.add(new StatedCount(sentence, number(matcher.group(1)), noun(matcher.group(2)), matcher.group()));
             }
         }
         return found;
