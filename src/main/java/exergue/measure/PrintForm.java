@@ -17,4 +17,14 @@ public record PrintForm(int weightDecimals, int diameterDecimals, RoundingMode r
 
     public static final PrintForm DEFAULT =
             new PrintForm(2, 0, RoundingMode.HALF_EVEN, ".", "\u202F", "h");
+
+    /** Most decimals that a figure of this kind gets; an axis is printed in whole and half hours. */
+    public int decimals(Kind kind) {
+        return switch (kind) {
+            case WEIGHT -> weightDecimals;
+            case DIAMETER -> diameterDecimals;
+            case THICKNESS -> diameterDecimals + 1;
+            case AXIS -> 0;
+        };
+    }
 }

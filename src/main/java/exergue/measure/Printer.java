@@ -82,11 +82,7 @@ public final class Printer {
         }
         BigDecimal step = normal.resolution();
         int supported = Math.max(0, step.scale() - step.precision() + 1);
-        int house = switch (kind) {
-            case WEIGHT -> form.weightDecimals();
-            case THICKNESS -> form.diameterDecimals() + 1;
-            default -> form.diameterDecimals();
-        };
+        int house = form.decimals(kind);
         int decimals = Math.min(house, supported);
         boolean below = normal.value().compareTo(BigDecimal.ONE.movePointLeft(decimals)) < 0;
         BigDecimal rounded = below ? normal.value().round(new MathContext(1, form.rounding()))

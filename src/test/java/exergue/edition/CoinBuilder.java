@@ -40,6 +40,7 @@ final class CoinBuilder {
     private Optional<Coin.Dies> dies = Optional.empty();
     private Optional<Coin.Holding> holding = Optional.empty();
     private Optional<Coin.Find> find = Optional.empty();
+    private Optional<Coin.Photograph> photograph = Optional.empty();
     private Side obverse = Side.BLANK;
 
     CoinBuilder(String id, String type, Function<String, Convention> conventions) {
@@ -56,6 +57,20 @@ final class CoinBuilder {
         read(Kind.DIAMETER, diameter, convention, readings);
         read(Kind.AXIS, axis, convention, readings);
         blocks.add(new Measurement(words(by), convention, readings, PLACE));
+        return this;
+    }
+
+    /** Thickness beside the other figures of the coin's own block. */
+    CoinBuilder thick(String thickness) {
+        Measurement own = blocks.get(0);
+        Map<Kind, Written<Reading>> readings = new EnumMap<>(own.readings());
+        read(Kind.THICKNESS, thickness, own.convention(), readings);
+        blocks.set(0, new Measurement(own.by(), own.convention(), readings, own.place()));
+        return this;
+    }
+
+    CoinBuilder pictured(String obverseFile, String reverseFile, String credit) {
+        photograph = Optional.of(new Coin.Photograph(maybe(obverseFile), maybe(reverseFile), maybe(credit)));
         return this;
     }
 
@@ -124,6 +139,6 @@ final class CoinBuilder {
     Coin build() {
         return new Coin(words(id), words(type), number.map(n -> new Written<>(n, PLACE)),
                 blocks.stream().findFirst(), blocks.stream().skip(1).toList(), damage, counts, dies, obverse,
-                Side.BLANK, holding, find, provenance, references, Optional.empty(), Optional.empty(), note, PLACE);
+                Side.BLANK, holding, find, provenance, references, photograph, Optional.empty(), note, PLACE);
     }
 }

@@ -214,4 +214,20 @@ class EditorTest {
         List<String> texts = PrintedTexts.of(catalogue.build()).stream().map(Written::value).toList();
         assertTrue(texts.containsAll(List.of("ΛΥΚΑΙΩΝ", "Head of a wolf r.", "Lykaia", "†", "Coins")));
     }
+
+    @Test
+    void aPictureSaysInWordsWhatItShows() {
+        catalogue.type("a");
+        catalogue.coin("c1", "a").pictured("photos/c1-o.jpg", "photos/c1-r.jpg", "Aldmoor Museum");
+        catalogue.coin("c2", "a").pictured("", "photos/c2-r.jpg", "");
+        catalogue.coin("c3", "a").pictured("", "", "Aldmoor Museum");
+        List<Specimen> coins = Read.specimens(catalogue.build());
+        Specimen.Picture both = coins.get(0).picture().orElseThrow();
+        assertEquals("photos/c1-o.jpg", both.obverse().orElseThrow());
+        assertEquals("Obverse of no. 1: Head of a wolf r.", both.obverseAlternative());
+        assertEquals("Reverse of no. 1: Ear of barley.", both.reverseAlternative());
+        assertEquals("Aldmoor Museum", both.credit().orElseThrow());
+        assertTrue(coins.get(1).picture().orElseThrow().obverse().isEmpty());
+        assertTrue(coins.get(2).picture().isEmpty());
+    }
 }

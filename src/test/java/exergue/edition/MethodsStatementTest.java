@@ -6,10 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import exergue.Golden;
 import exergue.finding.Finding;
 import exergue.measure.Convention;
+import exergue.measure.Kind;
+import exergue.measure.PrintForm;
 import exergue.model.Catalogue;
 import exergue.model.Damage;
 import exergue.model.Making;
 import exergue.model.Shape;
+import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -33,6 +36,8 @@ class MethodsStatementTest {
         cases.put("methods-missing", MethodsStatementTest::missing);
         cases.put("methods-damaged", MethodsStatementTest::damaged);
         cases.put("methods-flans", MethodsStatementTest::flans);
+        cases.put("methods-thickness", MethodsStatementTest::thickness);
+        cases.put("methods-compared", MethodsStatementTest::compared);
         cases.put("methods-none", () -> new CatalogueBuilder().build());
         return cases.entrySet().stream().map(entry -> DynamicTest.dynamicTest(entry.getKey(), () ->
                 Golden.check(GOLDEN.resolve(entry.getKey()).resolve("statement.txt"),
@@ -106,6 +111,36 @@ class MethodsStatementTest {
         catalogue.coin("b2", "b").measured("bench", "3 g", "16 mm", "7 h");
         catalogue.coin("c1", "c").measured("bench", "3 g", "16-18 mm", "6.5 h");
         return catalogue.build();
+    }
+
+    /** A house that rounds halves upwards and prints thicknesses. */
+    private static Catalogue thickness() {
+        CatalogueBuilder catalogue = new CatalogueBuilder().order(Kind.WEIGHT, Kind.DIAMETER, Kind.THICKNESS)
+                .form(new PrintForm(1, 0, RoundingMode.HALF_UP, ".", "\u00A0", "h"), ", ", "");
+        catalogue.type("t");
+        catalogue.coin("c1", "t").measured("bench", "3.85 g", "18.5 mm", "6 h").thick("2.2 mm");
+        catalogue.coin("c2", "t").measured("bench", "3.8 g", "18 mm", "").thick("missing: in a frame");
+        return catalogue.build();
+    }
+
+    /** Three hands beside the main one: enough coins of two, too few of the third; one of them is the first declared. */
+    private static Catalogue compared() {
+        CatalogueBuilder catalogue = new CatalogueBuilder().convention(named("store", "the store’s list", "cleaned"))
+                .convention(CatalogueBuilder.old()).convention(named("sale", "the sale list", "some cleaned, some not"))
+                .work("hallowby", "Hallowby", "").prefer("old-1894");
+        catalogue.type("t");
+        for (int i = 1; i <= 4; i++) {
+            catalogue.coin("c" + i, "t").measured("old-1894", "60." + i + " gr", "0.7" + i + " in", "180°")
+                    .measured("bench", "3.8" + i + " g", "18 mm", i + " h").measured("store", "3.9" + i + " g", "", "");
+        }
+        catalogue.coin("c5", "t").measured("old-1894", "60.5 gr", "0.70 in", "180°").measured("sale", "4 g", "18 mm", "");
+        return catalogue.build();
+    }
+
+    private static Convention named(String id, String title, String cleaning) {
+        Convention bench = CatalogueBuilder.bench();
+        return new Convention(id, title, Optional.empty(), Optional.empty(), Optional.empty(), bench.weighing(),
+                bench.sizing(), bench.turning(), false, Optional.of(cleaning));
     }
 
     @Test

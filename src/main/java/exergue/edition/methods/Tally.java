@@ -89,8 +89,7 @@ public record Tally(int coins, Map<Kind, Integer> figures, List<Hand> hands, Lis
     }
 
     private static boolean isRounded(Reading.Read read, HouseStyle style) {
-        int decimals = read.kind() == Kind.WEIGHT
-                ? style.form().weightDecimals() : style.form().diameterDecimals();
+        int decimals = style.form().decimals(read.kind());
         return !read.converted() && read.normal().stream()
                 .anyMatch(quantity -> quantity.value().scale() > decimals);
     }

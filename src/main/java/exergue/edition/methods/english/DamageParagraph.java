@@ -7,7 +7,6 @@ import exergue.edition.methods.Passage;
 import exergue.edition.methods.Tally;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** Damaged coins, and which weights stay out of statistics, with every exception and its reason. */
 final class DamageParagraph implements MethodsParagraph {
@@ -25,11 +24,12 @@ final class DamageParagraph implements MethodsParagraph {
             sentences.add((damage.leftOut() == 1 ? "One weight of theirs is" : "Of their weights, "
                     + Grammar.number(damage.leftOut()) + " are") + marked + " left out of weight statistics.");
         }
-        damage.exceptions().stream().collect(Collectors.partitioningBy(Excepted::counts)).forEach((counts, alike) -> {
+        for (boolean counts : List.of(true, false)) {
+            List<Excepted> alike = damage.exceptions().stream().filter(one -> one.counts() == counts).toList();
             if (!alike.isEmpty()) {
                 sentences.add(sentence(alike, marked));
             }
-        });
+        }
         return Passage.of(sentences);
     }
 

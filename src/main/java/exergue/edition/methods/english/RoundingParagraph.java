@@ -19,9 +19,8 @@ final class RoundingParagraph implements MethodsParagraph {
         List<String> rounded = new ArrayList<>();
         for (Kind kind : tally.style().order()) {
             if (kind != Kind.AXIS && tally.figures(kind) > 0) {
-                int decimals = kind == Kind.WEIGHT ? form.weightDecimals() : form.diameterDecimals();
                 kinds.add(Grammar.plural(Grammar.noun(kind)) + " to "
-                        + fineness(decimals, kind == Kind.WEIGHT ? "gram" : "millimetre"));
+                        + fineness(form.decimals(kind), kind == Kind.WEIGHT ? "gram" : "millimetre"));
                 if (tally.rounded().containsKey(kind)) {
                     rounded.add(Grammar.count(tally.rounded().get(kind), Grammar.noun(kind)));
                 }
