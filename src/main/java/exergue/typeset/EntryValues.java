@@ -117,12 +117,6 @@ final class EntryValues {
         return value;
     }
 
-    /** Ends with a full stop where remarks, which are sentences, follow it. */
-    private static String whereabouts(Specimen coin) {
-        String where = coin.whereabouts();
-        return where.isEmpty() || where.endsWith(".") || coin.remarks().isEmpty() ? where : where + ".";
-    }
-
     private Map<String, Object> specimen(Specimen coin, Alignment alignment, String head) {
         Map<String, Object> value = new LinkedHashMap<>();
         value.put("anchor", marks.add(Marks.Kind.COIN, coin.id(), coin.number(), head));
@@ -130,9 +124,8 @@ final class EntryValues {
         value.put("cells", alignment.cells(coin));
         value.put("members", coin.cells().stream().map(Alignment::member).filter(m -> !m.isEmpty()).toList());
         value.put("dies", coin.dies());
-        value.put("more", !coin.dies().isEmpty() || !coin.whereabouts().isEmpty());
-        value.put("whereabouts", whereabouts(coin));
-        value.put("remarks", BookValues.finished(markup.of(coin.remarks())));
+        value.put("more", !coin.text().isEmpty());
+        value.put("text", BookValues.finished(markup.of(coin.text())));
         value.put("notes", BookValues.finished(prose.of(coin.notes(), 4)));
         coin.picture().flatMap(picture -> pictures.of(coin, picture)).ifPresent(p -> value.put("picture", p));
         return value;
