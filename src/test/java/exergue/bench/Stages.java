@@ -9,17 +9,19 @@ import exergue.files.FolderTree;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
-import java.lang.management.MemoryPoolMXBean;
-import java.lang.management.MemoryType;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.concurrent.locks.LockSupport;
 
 /** The pipeline several times in one process: seconds for each stage, and the most heap that was in use. */
 public final class Stages implements Progress {
 
     private static final int RUNS = 4;
+
+    private static final AtomicLong PEAK = new AtomicLong();
 
     private final Map<Stage, Double> seconds = new EnumMap<>(Stage.class);
     private Stage current;
@@ -27,6 +29,7 @@ public final class Stages implements Progress {
 
     /** Usage: source folder. */
     public static void main(String[] arguments) throws IOException {
+        watchHeap();
         for (int run = 1; run <= RUNS; run++) {
             Stages stages = new Stages();
             long before = processorTime();
@@ -63,7 +66,7 @@ public final class Stages implements Progress {
         seconds.forEach((stage, time) -> line.append(String.format(Locale.ROOT, ", %s %.2f",
                 stage.name().toLowerCase(Locale.ROOT), time)));
         System.out.printf(Locale.ROOT, "  %s: %d pages%s; all %.2f s (processor %.2f s); peak heap %d MB%n", run,
-                pages, line, seconds.values().stream().mapToDouble(d -> d).sum(), processor, peakHeap() >> 20);
+                pages, line, seconds.values().stream().mapToDouble(d -> d).sum(), processor, PEAK.getAndSet(0) >> 20);
     }
 
     /** Nanoseconds, which other work on the machine does not lengthen as it does the time on the clock. */
@@ -71,9 +74,16 @@ public final class Stages implements Progress {
         return ManagementFactory.getPlatformMXBean(com.sun.management.OperatingSystemMXBean.class).getProcessCpuTime();
     }
 
-    /** Of all pools at their own peaks, so rather too much than too little. */
-    private static long peakHeap() {
-        return ManagementFactory.getMemoryPoolMXBeans().stream().filter(pool -> pool.getType() == MemoryType.HEAP)
-                .map(MemoryPoolMXBean::getPeakUsage).mapToLong(usage -> usage.getUsed()).sum();
+    /** Looks every few milliseconds how much heap is in use; what lies there for the collector to take counts too. */
+    private static void watchHeap() {
+        Thread watch = new Thread(() -> {
+            Runtime runtime = Runtime.getRuntime();
+            while (!Thread.interrupted()) {
+                PEAK.accumulateAndGet(runtime.totalMemory() - runtime.freeMemory(), Math::max);
+                LockSupport.parkNanos(5_000_000);
+            }
+        }, "heap");
+        watch.setDaemon(true);
+        watch.start();
     }
 }
