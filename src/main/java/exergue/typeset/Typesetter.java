@@ -13,7 +13,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.apache.pdfbox.io.IOUtils;
+import org.apache.pdfbox.io.MemoryUsageSetting;
+import org.apache.pdfbox.io.RandomAccessStreamCache;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.w3c.dom.Document;
 
@@ -22,6 +23,10 @@ public final class Typesetter {
 
     private static final String BOOK = "book.ftlh";
     private static final String HEADS = "heads.ftlh";
+
+    /** Photographs of a large book would not fit into memory; what is beyond this goes to a temporary file. */
+    private static final RandomAccessStreamCache.StreamCacheCreateFunction STREAMS =
+            MemoryUsageSetting.setupMixed(64L << 20).streamCache;
 
     private final Book book;
     private final Setting setting;
@@ -64,7 +69,7 @@ public final class Typesetter {
         if (xhtml.isEmpty()) {
             return Optional.empty();
         }
-        try (PDDocument document = new PDDocument(org.apache.pdfbox.io.MemoryUsageSetting.setupMixed(64L << 20).streamCache)) {
+        try (PDDocument document = new PDDocument(STREAMS)) {
             Press press = new Press(document, new TreeResources(setting.source(), files), remarks);
             SetPages pages = setBook(press, xhtml.get(), values, front.get() + (blank ? 1 : 0), blank);
             setting.progress().reached("setting running heads", 0, pages.count());
@@ -111,6 +116,8 @@ public final class Typesetter {
         try (PdfBoxRenderer renderer = press.forBook(xhtml)) {
             renderer.layout();
             SetPages pages = SetPages.read(renderer, values.marks(), front, blank);
+            new TooWide(renderer, setting.written(), Place.ofFile(files.shown("page.css")), findings::add)
+                    .look(renderer.getRootBox(), "");
             setting.progress().reached("printing pages", 0, pages.count());
             renderer.createPDFWithoutClosing();
             return pages;
