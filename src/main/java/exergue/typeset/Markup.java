@@ -7,32 +7,31 @@ import java.util.List;
 /**
  * Runs of prose to XHTML. Every letter is escaped here; no markup of the author's can pass.
  *
- * <p>The engine may break a line wherever an element begins or ends, so that the comma after an italic word could
- * open a line. A comma or full stop after an italic word is therefore set in italic with it, as printers do anyway;
- * any other word that several elements share is put in a box of its own ({@code class="w"}).
- *
- * <p>The engine also writes the bare text of a line before the text of the elements in it, so that a line copied out
- * of the PDF would be out of order. Where a line has both, its bare text is put in {@code span}.
+ * <p>Two habits of the engine are met. It may break a line wherever an element begins or ends, so that the comma after
+ * an italic word could open a line: marks that touch an italic word are set in italic with it. And it writes the bare
+ * text of a line before the text of the elements in it, so that a line copied out of the PDF would be out of order:
+ * where a line has both, its bare text is put in {@code span}.
  */
 final class Markup {
 
     /** Letters of one look. */
-    private record Look(boolean italic, boolean strong, String address, boolean span) {
+    private record Look(boolean italic, boolean strong, String address) {
 
-        static final Look PLAIN = new Look(false, false, "", false);
+        static final Look PLAIN = new Look(false, false, "");
 
-        Look inSpan() {
-            return new Look(italic, strong, address, !italic && !strong && address.isEmpty());
-        }
-
-        String open() {
-            return (span ? "<span>" : "") + (address.isEmpty() ? "" : "<a href=\"" + escape(address) + "\">")
+        String open(boolean mixed) {
+            if (equals(PLAIN)) {
+                return mixed ? "<span>" : "";
+            }
+            return (address.isEmpty() ? "" : "<a href=\"" + escape(address) + "\">")
                     + (strong ? "<b>" : "") + (italic ? "<i>" : "");
         }
 
-        String close() {
-            return (italic ? "</i>" : "") + (strong ? "</b>" : "") + (address.isEmpty() ? "" : "</a>")
-                    + (span ? "</span>" : "");
+        String close(boolean mixed) {
+            if (equals(PLAIN)) {
+                return mixed ? "</span>" : "";
+            }
+            return (italic ? "</i>" : "") + (strong ? "</b>" : "") + (address.isEmpty() ? "" : "</a>");
         }
     }
 
@@ -43,33 +42,18 @@ final class Markup {
     String of(List<Inline> runs) {
         List<Piece> pieces = new ArrayList<>();
         flatten(runs, Look.PLAIN, pieces);
-        drawStopsIn(pieces);
+        pieces = joined(pieces);
+        drawMarksIn(pieces);
         boolean mixed = pieces.stream().anyMatch(piece -> !piece.look().equals(Look.PLAIN));
-        if (mixed) {
-            pieces.replaceAll(piece -> piece == LINE_BREAK ? piece : new Piece(piece.text(), piece.look().inSpan()));
-        }
-        MarkupLine line = new MarkupLine();
+        StringBuilder html = new StringBuilder();
         for (Piece piece : pieces) {
             if (piece == LINE_BREAK) {
-                line.lineBreak();
-            } else {
-                line.add(piece.text(), piece.look().open(), piece.look().close());
+                html.append("<br/>");
+            } else if (!piece.text().isEmpty()) {
+                html.append(piece.look().open(mixed)).append(escape(piece.text())).append(piece.look().close(mixed));
             }
         }
-        return line.html();
-    }
-
-    private static void drawStopsIn(List<Piece> pieces) {
-        for (int i = 1; i < pieces.size(); i++) {
-            Piece before = pieces.get(i - 1);
-            String text = pieces.get(i).text();
-            boolean stop = !text.isEmpty() && ",.;:".indexOf(text.charAt(0)) >= 0
-                    && (text.length() == 1 || text.charAt(1) == ' ');
-            if (stop && before.look().italic() && before.look().address().isEmpty()) {
-                pieces.set(i - 1, new Piece(before.text() + text.charAt(0), before.look()));
-                pieces.set(i, new Piece(text.substring(1), pieces.get(i).look()));
-            }
-        }
+        return html.toString();
     }
 
     private static void flatten(List<Inline> runs, Look look, List<Piece> into) {
@@ -77,11 +61,11 @@ final class Markup {
             if (run instanceof Inline.Words words) {
                 into.add(new Piece(words.text(), look));
             } else if (run instanceof Inline.Emphasis emphasis) {
-                flatten(emphasis.runs(), new Look(!look.italic(), look.strong(), look.address(), false), into);
+                flatten(emphasis.runs(), new Look(!look.italic(), look.strong(), look.address()), into);
             } else if (run instanceof Inline.Strong strong) {
-                flatten(strong.runs(), new Look(look.italic(), true, look.address(), false), into);
+                flatten(strong.runs(), new Look(look.italic(), true, look.address()), into);
             } else if (run instanceof Inline.Link link) {
-                flatten(link.runs(), new Look(look.italic(), look.strong(), safe(link.address()), false), into);
+                flatten(link.runs(), new Look(look.italic(), look.strong(), safe(link.address())), into);
             } else if (run instanceof Inline.CrossReference reference) {
                 into.add(new Piece(reference.id(), look));
             } else if (run instanceof Inline.LineBreak) {
@@ -95,6 +79,63 @@ final class Markup {
         boolean known = address.startsWith("#") || address.startsWith("https://") || address.startsWith("http://")
                 || address.startsWith("mailto:");
         return known && !address.contains(" ") ? address : "";
+    }
+
+    private static List<Piece> joined(List<Piece> pieces) {
+        List<Piece> joined = new ArrayList<>();
+        for (Piece piece : pieces) {
+            Piece last = joined.isEmpty() ? LINE_BREAK : joined.get(joined.size() - 1);
+            if (piece != LINE_BREAK && last != LINE_BREAK && last.look().equals(piece.look())) {
+                joined.set(joined.size() - 1, new Piece(last.text() + piece.text(), piece.look()));
+            } else {
+                joined.add(piece);
+            }
+        }
+        return joined;
+    }
+
+    private static void drawMarksIn(List<Piece> pieces) {
+        for (int i = 0; i < pieces.size(); i++) {
+            if (!pieces.get(i).look().italic() || !pieces.get(i).look().address().isEmpty()) {
+                continue;
+            }
+            if (i > 0 && pieces.get(i - 1) != LINE_BREAK) {
+                String before = pieces.get(i - 1).text();
+                move(pieces, i - 1, before.substring(0, before.length() - marksAtEnd(before)), i,
+                        before.substring(before.length() - marksAtEnd(before)) + pieces.get(i).text());
+            }
+            if (i + 1 < pieces.size() && pieces.get(i + 1) != LINE_BREAK) {
+                String after = pieces.get(i + 1).text();
+                move(pieces, i + 1, after.substring(marksAtStart(after)), i,
+                        pieces.get(i).text() + after.substring(0, marksAtStart(after)));
+            }
+        }
+    }
+
+    private static void move(List<Piece> pieces, int from, String left, int to, String drawn) {
+        pieces.set(from, new Piece(left, pieces.get(from).look()));
+        pieces.set(to, new Piece(drawn, pieces.get(to).look()));
+    }
+
+    /** How many marks the text begins with, if a space or its end follows them. */
+    private static int marksAtStart(String text) {
+        int marks = 0;
+        while (marks < text.length() && isMark(text.charAt(marks))) {
+            marks++;
+        }
+        return marks == text.length() || text.charAt(marks) == ' ' ? marks : 0;
+    }
+
+    private static int marksAtEnd(String text) {
+        int marks = 0;
+        while (marks < text.length() && isMark(text.charAt(text.length() - 1 - marks))) {
+            marks++;
+        }
+        return marks == text.length() || text.charAt(text.length() - 1 - marks) == ' ' ? marks : 0;
+    }
+
+    private static boolean isMark(char letter) {
+        return letter != ' ' && !Character.isLetterOrDigit(letter) && !Character.isWhitespace(letter);
     }
 
     static String escape(String text) {

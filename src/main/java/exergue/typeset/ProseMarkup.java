@@ -64,17 +64,9 @@ final class ProseMarkup {
         }
         html.append(">\n");
         for (List<Prose> item : items.items()) {
-            html.append(items.numbered() ? "<li>" : "<li><span class=\"dash\">–</span>").append(item(item)).append("</li>\n");
+            html.append(items.numbered() ? "<li>" : "<li><p class=\"dash\">–</p>").append(of(item, 1)).append("</li>\n");
         }
         html.append("</").append(element).append(">\n");
-    }
-
-    /** The first paragraph stands beside the item's mark, so it is not a block of its own. */
-    private String item(List<Prose> blocks) {
-        if (!blocks.isEmpty() && blocks.get(0) instanceof Prose.Paragraph first) {
-            return markup.of(first.runs()) + of(blocks.subList(1, blocks.size()), 1);
-        }
-        return of(blocks, 1);
     }
 
     private void appendTable(Prose.Table table, StringBuilder html) {

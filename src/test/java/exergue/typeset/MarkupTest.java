@@ -31,10 +31,20 @@ class MarkupTest {
     }
 
     @Test
-    void keepsABracketWithTheItalicWordItTouches() {
-        assertEquals("<span>see </span><span class=\"w\"><span>(</span><i>Journal</i></span><i> </i><span class=\"w\"><i>of</i><span>)</span></span>"
-                + "<span> it</span>",
+    void setsBracketsThatTouchAnItalicWordInItalic() {
+        assertEquals("<span>see </span><i>(Journal of)</i><span> it</span>",
                 html(new Words("see ("), italic("Journal of"), new Words(") it")));
+    }
+
+    @Test
+    void leavesLettersThatTouchAnItalicWordUpright() {
+        assertEquals("<i>Corpus</i><span>-like, </span><i>Journal</i><span>’s</span>",
+                html(italic("Corpus"), new Words("-like, "), italic("Journal"), new Words("’s")));
+    }
+
+    @Test
+    void joinsWordsThatCameInPieces() {
+        assertEquals("Museum’s", html(new Words("Museum"), new Words("’"), new Words("s")));
     }
 
     @Test

@@ -8,13 +8,11 @@ import exergue.edition.EntryBlock;
 import exergue.edition.EntryBlock.Entry;
 import exergue.edition.Part;
 import exergue.edition.Specimen;
-import exergue.files.MemoryTree;
 import exergue.model.HouseStyle.Rows;
 import exergue.model.Inline;
 import java.io.ByteArrayOutputStream;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -28,7 +26,7 @@ class ReadBackTest {
     @EnumSource(Rows.class)
     void everyMeasurementLineAndLegendComesBack(Rows rows) throws Exception {
         Book book = SampleBook.of(24, 160);
-        String text = text(book, SampleBook.setting(MemoryTree.ofText(Map.of()), rows));
+        String text = text(book, SampleBook.setting(SampleBook.tree(), rows));
         List<String> lost = new ArrayList<>();
         for (Part part : book.body()) {
             if (part instanceof Part.Entries entries) {

@@ -20,10 +20,17 @@ import exergue.model.Phrase;
 import exergue.model.Prose;
 import exergue.model.TitleMatter;
 import exergue.model.Written;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javax.imageio.ImageIO;
 
 /** An invented book for tests: any number of types and coins, the same for the same numbers. */
 final class SampleBook {
@@ -48,7 +55,29 @@ final class SampleBook {
     }
 
     static Setting setting() {
-        return setting(MemoryTree.ofText(Map.of()), Rows.ALIGNED);
+        return setting(tree(), Rows.ALIGNED);
+    }
+
+    /** A photograph in JPEG and one, with a transparent ground, in PNG. */
+    static Tree tree() {
+        return new MemoryTree(Map.of("photographs/obv 3.jpg", picture("jpg", BufferedImage.TYPE_INT_RGB),
+                "photographs/rev.png", picture("png", BufferedImage.TYPE_INT_ARGB)));
+    }
+
+    private static byte[] picture(String format, int type) {
+        BufferedImage image = new BufferedImage(120, 120, type);
+        Graphics2D pen = image.createGraphics();
+        pen.setColor(type == BufferedImage.TYPE_INT_RGB ? Color.WHITE : new Color(0, 0, 0, 0));
+        pen.fillRect(0, 0, 120, 120);
+        pen.setColor(Color.GRAY);
+        pen.fillOval(10, 10, 100, 100);
+        pen.dispose();
+        try (ByteArrayOutputStream out = new ByteArrayOutputStream()) {
+            ImageIO.write(image, format, out);
+            return out.toByteArray();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     static Setting setting(Tree tree, Rows rows) {
@@ -194,6 +223,12 @@ final class SampleBook {
         return new Specimen("lk-" + number, "" + number, cells, line.toString(),
                 number % 4 == 0 ? "" : "O" + (1 + number / 3) + "/R" + (1 + number / 2),
                 number % 2 == 0 ? "Lykaia, trench C, inv. 19-" + number : "Thornbury " + (1000 + number), remarks,
-                List.of(), Optional.empty());
+                List.of(), number < 5 ? Optional.of(photographs(number)) : Optional.empty());
+    }
+
+    private static Specimen.Picture photographs(int number) {
+        return new Specimen.Picture(Optional.of("photographs/obv 3.jpg"),
+                number == 2 ? Optional.empty() : Optional.of("photographs/rev.png"), "obverse of no. " + number,
+                "reverse of no. " + number, number == 3 ? Optional.of("Thornbury cabinet") : Optional.empty());
     }
 }
