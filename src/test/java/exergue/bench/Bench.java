@@ -21,10 +21,13 @@ public final class Bench {
 
     private Bench() { }
 
-    /** Usage: numbers of coins, such as {@code 2000 10000}; {@code -Dbench.heap=1g} sets the heap. */
+    /**
+     * Usage: numbers of coins, such as {@code 2000 10000}; {@code -Dbench.heap=1g} sets the heap, {@code
+     * -Dbench.flags} further flags of the Java machine.
+     */
     public static void main(String[] sizes) throws IOException, InterruptedException {
-        System.out.printf(Locale.ROOT, "Java %s, %d processors, heap %s%n", Runtime.version(),
-                Runtime.getRuntime().availableProcessors(), heap());
+        System.out.printf(Locale.ROOT, "Java %s, %d processors, heap %s %s%n", Runtime.version(),
+                Runtime.getRuntime().availableProcessors(), heap(), String.join(" ", flags()));
         for (String size : sizes) {
             Path source = WORK.resolve(size).resolve("source");
             MakeCatalogue.write(Integer.parseInt(size), source);
@@ -49,8 +52,9 @@ public final class Bench {
 
     private static void run(String mainClass, String... arguments) throws IOException, InterruptedException {
         List<String> command = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx" + heap(),
-                "-cp", classPath(), mainClass));
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx" + heap()));
+        command.addAll(flags());
+        command.addAll(List.of("-cp", classPath(), mainClass));
         command.addAll(List.of(arguments));
         int exit = new ProcessBuilder(command).inheritIO().start().waitFor();
         if (exit != 0) {
@@ -60,6 +64,11 @@ public final class Bench {
 
     private static String heap() {
         return System.getProperty("bench.heap", "1g");
+    }
+
+    private static List<String> flags() {
+        String flags = System.getProperty("bench.flags", "");
+        return flags.isBlank() ? List.of() : List.of(flags.strip().split("\\s+"));
     }
 
     /** Of this very program, also where Maven has started it with a class loader of its own. */
