@@ -13,6 +13,7 @@ import exergue.check.rules.ConventionWithoutDirection;
 import exergue.check.rules.ConventionWithoutHand;
 import exergue.check.rules.ConventionWithoutInstrument;
 import exergue.check.rules.DamageListedTwice;
+import exergue.check.rules.DensityBeyondAlloy;
 import exergue.check.rules.DiameterMeaningNotSaid;
 import exergue.check.rules.ExactFindSpotPrinted;
 import exergue.check.rules.FigureThatApplies;
@@ -56,7 +57,7 @@ public final class Checker {
             new CoinWithoutMeasurement(), new ReadingNotGiven(), new FigureThatApplies(), new AxisOfUnifaceCoin(),
             new AxisOfPunchedCoin(), new AxisMissingWhereNoneIs(), new TwoDiametersWanted(),
             new OvalDirectionNotSaid(), new DiameterMeaningNotSaid(),
-            new HandsDisagree(), new DamageListedTwice(),
+            new HandsDisagree(), new DensityBeyondAlloy(), new DamageListedTwice(),
             new WeightCountsWithoutNeed(),
             new ConventionWithoutHand(), new ConventionWithoutInstrument(), new ConventionWithoutDirection(),
             new ConventionNeverUsed(),

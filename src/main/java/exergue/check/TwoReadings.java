@@ -20,8 +20,10 @@ public record TwoReadings(Kind kind, One first, One second) {
 
     /** Two balances, a coin cleaned or not: weights of sound coins repeat to this. Common practice, no source. */
     private static final BigDecimal WEIGHT_GRAMS = new BigDecimal("0.02");
-    /** The same for heavy coins, as a share of the weight. */
+    /** The same for heavy coins and for densities, as a share of the figure. */
     private static final BigDecimal WEIGHT_SHARE = new BigDecimal("0.01");
+    /** Outlines drawn by two people, as a share of the surface. Common practice, no source. */
+    private static final BigDecimal SURFACE_SHARE = new BigDecimal("0.05");
     /** Diameters in one and the same direction. Common practice, no source. */
     private static final BigDecimal DIAMETER_SAME = new BigDecimal("0.5");
     /** Diameters in different directions, or in directions nobody names. Common practice, no source. */
@@ -40,8 +42,11 @@ public record TwoReadings(Kind kind, One first, One second) {
         /** The step of the figure or, where that is coarser, of the instrument: "0.70 in" off a rule of sixteenths. */
         BigDecimal step(Kind kind) {
             Convention convention = hand.measurement().convention();
-            Optional<BigDecimal> instrument = kind == Kind.WEIGHT
-                    ? convention.weighing().resolution() : convention.sizing().resolution();
+            Optional<BigDecimal> instrument = switch (kind) {
+                case WEIGHT -> convention.weighing().resolution();
+                case DIAMETER, THICKNESS -> convention.sizing().resolution();
+                case AXIS, DENSITY, SURFACE -> Optional.empty();
+            };
             BigDecimal figure = read.first().resolution();
             return instrument.map(figure::max).orElse(figure);
         }
@@ -68,8 +73,9 @@ public record TwoReadings(Kind kind, One first, One second) {
     public BigDecimal allowed() {
         return switch (kind) {
             case AXIS -> AXIS_HOURS;
-            case WEIGHT -> rounding().add(WEIGHT_GRAMS.max(greatest(first.read()).max(greatest(second.read()))
-                    .multiply(WEIGHT_SHARE)));
+            case WEIGHT -> rounding().add(WEIGHT_GRAMS.max(greatest().multiply(WEIGHT_SHARE)));
+            case DENSITY -> rounding().add(greatest().multiply(WEIGHT_SHARE));
+            case SURFACE -> rounding().add(greatest().multiply(SURFACE_SHARE));
             case DIAMETER, THICKNESS -> rounding().add(sameDirection() ? DIAMETER_SAME : DIAMETER_OTHER);
         };
     }
@@ -96,6 +102,10 @@ public record TwoReadings(Kind kind, One first, One second) {
 
     private BigDecimal distance(BigDecimal a, BigDecimal b) {
         return kind == Kind.AXIS ? onTheClock(a, b) : a.subtract(b).abs();
+    }
+
+    private BigDecimal greatest() {
+        return greatest(first.read()).max(greatest(second.read()));
     }
 
     private BigDecimal rounding() {

@@ -10,26 +10,42 @@ import java.util.Optional;
  *
  * @param metal      id of the metal, not the sign the book prints
  * @param findSpot   coarse name of the find-spot; the exact place never goes into a data file
- * @param figures    one for each kind of the house's measurement line, in its order
+ * @param figures    one for each kind that the house prints, in its order
+ * @param fineness   what its density means, as printed: "52 (51–54) per cent gold"
+ * @param others     figures of other hands that are not the ones printed, in the order of the entry
  * @param line       measurement line as printed
  * @param damage     words of damage
  * @param weightCounts true where the coin has a weight and it counts in statistics
  * @param page       folio of the page it stands on; empty while pages are not known
  */
 public record DataRow(String id, String number, String type, String mint, Optional<String> ruler,
-                      String denomination, String metal, List<Figure> figures, String line, List<String> damage,
+                      String denomination, String metal, List<Figure> figures, Optional<String> fineness, List<Other> others, String line, List<String> damage,
                       boolean weightCounts, Optional<String> collection, Optional<String> findSpot,
                       Optional<String> page) {
 
     public DataRow {
         figures = List.copyOf(figures);
+        others = List.copyOf(others);
         damage = List.copyOf(damage);
+    }
+
+    /**
+     * Another hand's figure.
+     *
+     * @param convention under which it stands
+     * @param values     exact, in the normal unit: one, or two for two-way figures and ranges
+     */
+    public record Other(String convention, Kind kind, String recorded, List<BigDecimal> values, String unit) {
+
+        public Other {
+            values = List.copyOf(values);
+        }
     }
 
     /**
      * What is printed of one kind.
      *
-     * @param status     "read", "missing", "not applicable", "illegible"
+     * @param status     "read", "missing", "not applicable", "illegible", or "not given" for what few coins have
      * @param why        why there is no figure, in the entry's words
      * @param convention under which it stands; empty where the entry is silent
      * @param recorded   text as in the entry; empty where the entry is silent

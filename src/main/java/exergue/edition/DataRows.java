@@ -1,7 +1,6 @@
 package exergue.edition;
 
 import exergue.edition.DataRow.Figure;
-import exergue.edition.Specimen.Cell;
 import exergue.measure.Kind;
 import exergue.measure.Quantity;
 import exergue.measure.Reading;
@@ -26,6 +25,7 @@ public final class DataRows {
     private final PageMap pages;
     private final ReadingChoice choice;
     private final Map<String, Type> types;
+    private final MeasurementLine line;
     private final Map<String, Coin> coins = new HashMap<>();
 
     private DataRows(Catalogue catalogue, PageMap pages) {
@@ -33,6 +33,7 @@ public final class DataRows {
         this.pages = pages;
         this.choice = ReadingChoice.of(catalogue.style());
         this.types = Editor.types(catalogue);
+        this.line = MeasurementLine.of(catalogue, types);
         catalogue.coins().forEach(coin -> coins.put(Anchors.coin(coin.id().value()), coin));
     }
 
@@ -52,15 +53,21 @@ public final class DataRows {
         Coin coin = coins.get(specimen.id());
         Type type = types.get(coin.type().value());
         List<Figure> figures = new ArrayList<>();
-        for (Cell cell : specimen.cells()) {
-            figures.add(figure(choice.choose(coin, type, cell.kind()), MeasurementLine.member(cell)));
+        for (Kind kind : catalogue.style().printed()) {
+            figures.add(figure(choice.choose(coin, type, kind), line.member(coin, type, kind)));
         }
         boolean hasWeight = choice.choose(coin, type, Kind.WEIGHT).figure().isPresent();
         return new DataRow(coin.id().value(), specimen.number(), type.id().value(), type.mint().value(),
                 type.ruler().map(Written::value), type.denomination().value(), type.metal().value(), figures,
-                specimen.line(), coin.damage().stream().map(damage -> damage.value().word()).toList(),
+                Fineness.of(coin, type, choice).map(Fineness::text), others(coin, type), specimen.line(), coin.damage().stream().map(damage -> damage.value().word()).toList(),
                 hasWeight && coin.weightInStatistics(), coin.holding().map(holding -> holding.collection().value()),
                 findSpot(coin), pages.folio(specimen.id()));
+    }
+
+    private List<DataRow.Other> others(Coin coin, Type type) {
+        return OtherHands.of(coin, type, catalogue.style()).stream().map(other -> new DataRow.Other(
+                other.measurement().by().value(), other.read().kind(), other.read().recorded(),
+                other.read().normal().stream().map(Quantity::value).toList(), other.read().first().unit().symbol())).toList();
     }
 
     private Optional<String> findSpot(Coin coin) {

@@ -9,6 +9,7 @@ import exergue.model.Coin;
 import exergue.model.HouseStyle;
 import exergue.model.ReadingChoice;
 import exergue.model.ReadingChoice.Chosen;
+import exergue.model.ReadingChoice.Status;
 import exergue.model.Type;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,7 +22,7 @@ import java.util.Optional;
  * <p>Which reading is printed is {@link ReadingChoice}'s business, how its figure looks {@link Printer}'s. Here the
  * house's order, separator, marks and signs come in. The sign for damage stands after a weight that is left out of
  * weight statistics; the sign for another hand after any figure that was not read under the main convention. A member
- * whose mark is empty (the house's way of printing "not applicable") disappears with its separator.
+ * whose mark is empty (the house's way of printing "not applicable") disappears with its separator; so does a thickness, density or surface that nobody gives.
  */
 public final class MeasurementLine {
 
@@ -46,7 +47,10 @@ public final class MeasurementLine {
     public List<Cell> cells(Coin coin, Type type) {
         List<Cell> cells = new ArrayList<>();
         for (Kind kind : style.order()) {
-            cells.add(cell(coin, choice.choose(coin, type, kind)));
+            Chosen chosen = choice.choose(coin, type, kind);
+            if (chosen.status() != Status.NOT_GIVEN) {
+                cells.add(cell(coin, chosen));
+            }
         }
         return withSeparators(cells);
     }
@@ -58,6 +62,12 @@ public final class MeasurementLine {
             line.append(member(cell)).append(cell.after());
         }
         return line.toString();
+    }
+
+    /** What is printed of one kind, wherever it is printed; empty where nothing is. */
+    String member(Coin coin, Type type, Kind kind) {
+        Chosen chosen = choice.choose(coin, type, kind);
+        return chosen.status() == Status.NOT_GIVEN ? "" : member(cell(coin, chosen));
     }
 
     /** One member with its unit and signs: {@code 3.87 g†}. */

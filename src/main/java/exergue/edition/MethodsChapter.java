@@ -38,7 +38,7 @@ final class MethodsChapter {
         for (BookOrder.TypeInBook inBook : order.types()) {
             for (Coin coin : inBook.coins()) {
                 String number = numbers.of(coin.id().value()).map(String::valueOf).orElse(Numbering.NO_COIN);
-                coins.add(Counted.of(coin, inBook.type(), number, choice, catalogue.style().order()));
+                coins.add(Counted.of(coin, inBook.type(), number, choice, catalogue.style().printed()));
             }
         }
         Tally tally = Tally.of(coins, catalogue);

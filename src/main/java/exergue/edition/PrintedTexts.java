@@ -30,11 +30,15 @@ public final class PrintedTexts {
 
     private final List<Written<String>> texts = new ArrayList<>();
 
-    private PrintedTexts() { }
+    private final boolean recordsArePrinted;
+
+    private PrintedTexts(boolean recordsArePrinted) {
+        this.recordsArePrinted = recordsArePrinted;
+    }
 
     /** In a fixed order: title, house style, mints, rulers, works and other lists, types, coins, chapters. */
     public static List<Written<String>> of(Catalogue catalogue) {
-        PrintedTexts all = new PrintedTexts();
+        PrintedTexts all = new PrintedTexts(catalogue.style().otherHands() == HouseStyle.OtherHands.PRINTED);
         all.title(catalogue.title());
         all.house(catalogue);
         catalogue.mints().values().forEach(mint -> {
@@ -134,9 +138,9 @@ public final class PrintedTexts {
         prose(coin.note());
     }
 
-    /** Why there is no figure: the methods statement repeats it. */
+    /** Why there is no figure, which the methods statement repeats; what other hands recorded, if the house prints that. */
     private void reasons(Measurement block) {
-        block.readings().values().stream().filter(reading -> !(reading.value() instanceof Reading.Read))
+        block.readings().values().stream().filter(reading -> recordsArePrinted || !(reading.value() instanceof Reading.Read))
                 .forEach(reading -> add(new Written<>(reading.value().recorded(), reading.place())));
     }
 

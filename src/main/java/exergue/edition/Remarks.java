@@ -29,15 +29,16 @@ final class Remarks {
     }
 
     /**
-     * Damage; what its sides have other than the type; what its diameter means; where it was found, if the row gives
+     * Damage; what its sides have other than the type; what its diameter means; what else was measured; where it was found, if the row gives
      * its collection; references; provenance.
      */
-    static List<Inline> of(Coin coin, Whereabouts whereabouts, Map<String, Work> works, BookWords words) {
+    static List<Inline> of(Coin coin, List<String> measured, Whereabouts whereabouts, Map<String, Work> works, BookWords words) {
         Remarks remarks = new Remarks();
         remarks.sentence(String.join(", ", coin.damage().stream().map(damage -> damage.value().word()).toList()));
         remarks.side(words.obverse(), coin.obverse(), words);
         remarks.side(words.reverse(), coin.reverse(), words);
         coin.diameterMeans().ifPresent(means -> remarks.sentence(words.diameter() + " " + means.value()));
+        measured.forEach(remarks::sentence);
         whereabouts.besides(coin).ifPresent(remarks::sentence);
         ReferenceTexts.lines(ReferenceTexts.of(coin.references(), works, words)).forEach(remarks::sentence);
         remarks.sentence(String.join("; ", coin.provenance().stream().map(Written::value).toList()));

@@ -21,6 +21,7 @@ final class SpecimenMaker {
     private final CrossReferences references;
     private final Whereabouts whereabouts;
     private final BookWords words;
+    private final MeasuredRemarks measured;
 
     SpecimenMaker(Catalogue catalogue, Numbering numbers, MeasurementLine figures, CrossReferences references,
                   BookWords words) {
@@ -30,13 +31,15 @@ final class SpecimenMaker {
         this.references = references;
         this.whereabouts = new Whereabouts(catalogue);
         this.words = words;
+        this.measured = new MeasuredRemarks(catalogue, figures, words.measured());
     }
 
     Specimen of(Coin coin, Type type) {
         String id = coin.id().value();
         String number = numbers.of(id).map(String::valueOf).orElse(Numbering.NO_COIN);
         List<Cell> cells = figures.cells(coin, type);
-        List<Inline> remarks = references.inRuns(Remarks.of(coin, whereabouts, catalogue.works(), words));
+        List<Inline> remarks = references.inRuns(Remarks.of(coin, measured.of(coin, type), whereabouts, catalogue.works(),
+                words));
         return new Specimen(Anchors.coin(id), number, cells, MeasurementLine.line(cells), dies(coin),
                 whereabouts.of(coin), remarks, references.in(coin.note()), picture(coin, type, number));
     }

@@ -43,7 +43,7 @@ public final class CatalogueCsv {
             headings.addAll(List.of(word + "-recorded", word + "-by", word + "-status", value, value + "-second",
                     word + "-printed"));
         }
-        headings.addAll(List.of("measurement-line", "damage", "weight-counts", "collection", "find-spot", "page"));
+        headings.addAll(List.of("fineness", "other-hands", "measurement-line", "damage", "weight-counts", "collection", "find-spot", "page"));
         return headings;
     }
 
@@ -54,9 +54,14 @@ public final class CatalogueCsv {
             cells.addAll(List.of(figure.recorded(), figure.convention().orElse(""), figure.status(),
                     value(figure, 0), value(figure, 1), figure.printed()));
         }
-        cells.addAll(List.of(row.line(), String.join("; ", row.damage()), row.weightCounts() ? "yes" : "no",
+        cells.addAll(List.of(row.fineness().orElse(""), String.join("; ", row.others().stream().map(CatalogueCsv::other).toList()), row.line(), String.join("; ", row.damage()), row.weightCounts() ? "yes" : "no",
                 row.collection().orElse(""), row.findSpot().orElse(""), row.page().orElse("")));
         return cells;
+    }
+
+    /** "pellingham-1894: weight 59.7 gr" */
+    private static String other(DataRow.Other other) {
+        return other.convention() + ": " + other.kind().word() + " " + other.recorded();
     }
 
     private static String value(Figure figure, int index) {
@@ -70,6 +75,8 @@ public final class CatalogueCsv {
             case WEIGHT -> "g";
             case DIAMETER, THICKNESS -> "mm";
             case AXIS -> "h";
+            case DENSITY -> "g-per-cm3";
+            case SURFACE -> "mm2";
         };
     }
 }

@@ -11,6 +11,7 @@ import java.util.Optional;
 /**
  * The catalogue's data as JSON: {@code {"coins": [{"id", "number", "type", "mint", "ruler", "denomination", "metal",
  * "weight": {"status", "why", "by", "recorded", "values", "unit", "printed"}, "diameter", "axis", …,
+ * "fineness", "other-hands": [{"what", "by", "recorded", "values", "unit"}],
  * "measurement-line", "damage", "weight-counts", "collection", "find-spot", "page"}]}}. Values are exact numbers in
  * the unit named beside them, never rounded; {@code printed} is what the book says. What there is not is left out.
  */
@@ -43,6 +44,12 @@ public final class CatalogueJson {
         for (Figure figure : row.figures()) {
             write(figure, json);
         }
+        write("fineness", row.fineness(), json);
+        json.writeArrayFieldStart("other-hands");
+        for (DataRow.Other other : row.others()) {
+            write(other, json);
+        }
+        json.writeEndArray();
         json.writeStringField("measurement-line", row.line());
         json.writeArrayFieldStart("damage");
         for (String damage : row.damage()) {
@@ -62,16 +69,29 @@ public final class CatalogueJson {
         write("why", figure.why(), json);
         write("by", figure.convention(), json);
         json.writeStringField("recorded", figure.recorded());
-        if (!figure.values().isEmpty()) {
+        write(figure.values(), figure.unit(), json);
+        json.writeStringField("printed", figure.printed());
+        json.writeEndObject();
+    }
+
+    private static void write(DataRow.Other other, JsonGenerator json) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("what", other.kind().word());
+        json.writeStringField("by", other.convention());
+        json.writeStringField("recorded", other.recorded());
+        write(other.values(), other.unit(), json);
+        json.writeEndObject();
+    }
+
+    private static void write(List<BigDecimal> values, String unit, JsonGenerator json) throws IOException {
+        if (!values.isEmpty()) {
             json.writeArrayFieldStart("values");
-            for (BigDecimal value : figure.values()) {
+            for (BigDecimal value : values) {
                 json.writeNumber(value.toPlainString());
             }
             json.writeEndArray();
-            json.writeStringField("unit", figure.unit());
+            json.writeStringField("unit", unit);
         }
-        json.writeStringField("printed", figure.printed());
-        json.writeEndObject();
     }
 
     private static void write(String name, Optional<String> value, JsonGenerator json) throws IOException {

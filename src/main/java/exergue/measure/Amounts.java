@@ -8,7 +8,8 @@ import java.util.Optional;
 /** Figures with their units, as weights and lengths share them. */
 final class Amounts {
 
-    private static final BigDecimal MOST_GRAMS = new BigDecimal("100000");
+    /** Grams or square millimetres. */
+    private static final BigDecimal MOST = new BigDecimal("100000");
     private static final BigDecimal MOST_MILLIMETRES = new BigDecimal("1000");
     private static final BigDecimal LEAST = new BigDecimal("0.000001");
 
@@ -44,13 +45,19 @@ final class Amounts {
     }
 
     static <T> Step<T> noUnit(Piece.Figure figure, Task task) {
-        String key = task.kind() == Kind.AXIS ? "the notation of its axes" : "a unit for its " + (task.kind() == Kind.WEIGHT
-                ? "weights" : "diameters");
         String offer = switch (task.kind()) {
             case WEIGHT -> "g";
             case DIAMETER, THICKNESS -> "mm";
             case AXIS -> "h or °";
+            case DENSITY -> "g/cm³";
+            case SURFACE -> "mm²";
         };
+        if (!task.kind().isUsual() && task.kind() != Kind.THICKNESS) {
+            return task.stop(ReadingFault.NO_UNIT, figure, "The figure " + task.quoted(figure) + " has no unit.",
+                    "Write the unit after the figure (" + offer + ").");
+        }
+        String key = task.kind() == Kind.AXIS ? "the notation of its axes" : "a unit for its " + (task.kind() == Kind.WEIGHT
+                ? "weights" : "diameters");
         return task.stop(ReadingFault.NO_UNIT, figure, "The figure " + task.quoted(figure) + " has no unit, and "
                         + task.silent("name " + key) + ".",
                 "Write the unit after the figure (" + offer + "), or name it in the convention.");
@@ -63,7 +70,7 @@ final class Amounts {
                     "Write missing: and the reason if it was not measured.");
         }
         BigDecimal normal = quantity.in(Units.normal(unit.dimension())).value();
-        BigDecimal most = unit.dimension() == Dimension.MASS ? MOST_GRAMS : MOST_MILLIMETRES;
+        BigDecimal most = unit.dimension() == Dimension.MASS || unit.dimension() == Dimension.AREA ? MOST : MOST_MILLIMETRES;
         if (normal.compareTo(most) > 0 || normal.compareTo(LEAST) < 0) {
             return task.stop(ReadingFault.BEYOND_ANY_COIN, figure, "No coin has a " + task.kind().word() + " of "
                     + task.quoted(figure) + " " + unit.plural() + ".", "Look for a slip in the figure or its unit.");
@@ -71,7 +78,7 @@ final class Amounts {
         return Step.done(quantity);
     }
 
-    /** The quantity in grams, millimetres or hours; its resolution never finer than the instrument's. */
+    /** The quantity in the normal unit of its dimension; its resolution never finer than the instrument's. */
     static Quantity normal(Quantity recorded, Optional<BigDecimal> instrument) {
         Quantity normal = recorded.in(Units.normal(recorded.unit().dimension()));
         BigDecimal resolution = instrument.map(normal.resolution()::max).orElse(normal.resolution());

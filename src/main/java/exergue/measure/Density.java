@@ -11,10 +11,14 @@ public final class Density {
             + "0 °C and 40 °C, Metrologia 38, 2001";
 
     /** What has to be said wherever a fineness from density is printed. */
-    public static final String CAUTION = "A fineness from density holds only for a sound alloy of the two metals named. "
-            + "A third metal, pores, corrosion, a plated core or air clinging to the coin mislead it, and nothing in the "
-            + "figure shows it. The weighing belongs in a conservation laboratory; dense liquids other than water are "
-            + "handled only there and under licence.";
+    public static final String CAUTION = "A fineness from density holds only for a sound alloy of the two metals named: "
+            + "a third metal, pores, corrosion, a plated core or air clinging to the coin mislead it, and nothing in the "
+            + "figure shows it.";
+
+    /** What has to be said wherever the docs tell how it is measured. */
+    public static final String SAFETY = "Weigh in clean water with a little wetting agent, on a balance set up for it, and only "
+            + "a coin that a conservator says may be wetted. Liquids denser than water, which old laboratory books name, are "
+            + "poisonous: leave them to laboratories and to the rules that hold there.";
 
     /** Air of a room; common practice, no source. */
     public static final BigDecimal ROOM_AIR = new BigDecimal("0.0012");
@@ -27,7 +31,35 @@ public final class Density {
     private static final BigDecimal A4 = new BigDecimal("69.34881");
     private static final BigDecimal A5 = new BigDecimal("0.999974950");
 
+    private static final BigDecimal TWO = new BigDecimal("2");
+
     private Density() { }
+
+    /**
+     * One coin weighed twice.
+     *
+     * @param inAir   in any unit of weight
+     * @param inWater while hanging in water
+     * @param celsius temperature of the water
+     */
+    public record Weighings(Quantity inAir, Quantity inWater, BigDecimal celsius) { }
+
+    /**
+     * The density in g/cm³, the buoyancy of room air taken into account. Its step is what half a step in either weighing
+     * can do to it at worst, from the least to the greatest.
+     *
+     * @return empty where the weighings do not measurably differ, or the water is too cold or too warm
+     */
+    public static Optional<Quantity> of(Weighings weighed) {
+        Quantity air = weighed.inAir().in(Units.GRAM);
+        Quantity water = weighed.inWater().in(Units.GRAM);
+        BigDecimal halfAir = air.resolution().divide(TWO, Ratio.CARRIED);
+        BigDecimal halfWater = water.resolution().divide(TWO, Ratio.CARRIED);
+        return ofWater(weighed.celsius()).flatMap(wet -> ofCoin(air.value(), water.value(), wet, ROOM_AIR).flatMap(density ->
+                ofCoin(air.value().subtract(halfAir), water.value().add(halfWater), wet, ROOM_AIR).flatMap(most ->
+                        ofCoin(air.value().add(halfAir), water.value().subtract(halfWater), wet, ROOM_AIR).map(least ->
+                                new Quantity(density, Units.GRAM_PER_CM3, most.subtract(least))))));
+    }
 
     /** Density of clean water, by Tanaka's formula; empty outside its range of 0 to 40 degrees Celsius. */
     public static Optional<BigDecimal> ofWater(BigDecimal celsius) {

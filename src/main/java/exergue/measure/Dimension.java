@@ -2,7 +2,7 @@ package exergue.measure;
 
 /** What a unit is a unit of. Diameter and thickness are two kinds of reading and one dimension. */
 public enum Dimension {
-    MASS("gram"), LENGTH("millimetre"), TURN("hour");
+    MASS("gram"), LENGTH("millimetre"), TURN("hour"), DENSITY("gram-per-cubic-centimetre"), AREA("square-millimetre");
 
     private final String normalUnit;
 

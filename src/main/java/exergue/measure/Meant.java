@@ -62,7 +62,12 @@ public record Meant(Slip slip, String text, BigDecimal normal) {
 
     private static List<Meant> inOtherUnits(Kind kind, Quantity recorded) {
         List<Meant> all = new ArrayList<>();
-        for (String id : kind == Kind.WEIGHT ? CONFUSED_WEIGHTS : CONFUSED_LENGTHS) {
+        List<String> confused = switch (kind.dimension()) {
+            case MASS -> CONFUSED_WEIGHTS;
+            case LENGTH -> CONFUSED_LENGTHS;
+            default -> List.of();
+        };
+        for (String id : confused) {
             Optional<Unit> unit = Units.byId(id).filter(other -> !other.equals(recorded.unit()));
             unit.ifPresent(other -> all.add(of(Slip.OTHER_UNIT, recorded.value(), other)));
         }

@@ -45,6 +45,8 @@ final class Misfit {
             case DIAMETER -> "18 mm, 18 x 17 mm, 17-19 mm or 11/16 in";
             case AXIS -> "6 h, 180° or ↓";
             case THICKNESS -> "2.1 mm or 2-3 mm";
+            case DENSITY -> "13.78 g/cm³ or 14.103 g in air, 13.081 g in water, 20 °C";
+            case SURFACE -> "254 mm²";
         };
     }
 }

@@ -14,6 +14,10 @@ final class Notes {
     private static final BigDecimal LIGHT = new BigDecimal("0.01");
     private static final BigDecimal WIDE = new BigDecimal("150");
     private static final BigDecimal THIN = new BigDecimal("0.1");
+    private static final BigDecimal BROAD = new BigDecimal("20000");
+    /** No coin metal is lighter than aluminium at 2.7 g/cm³ or, platinum apart, denser than gold at 19.3. */
+    private static final BigDecimal LIGHT_METAL = new BigDecimal("2");
+    private static final BigDecimal DENSE = new BigDecimal("22");
 
     private Notes() { }
 
@@ -24,7 +28,9 @@ final class Notes {
             midway(read, task, notes);
         } else {
             size(read, task, notes);
-            instrument(read, task, notes);
+            if (!read.weighedInWater()) {
+                instrument(read, task, notes);
+            }
         }
         return notes;
     }
@@ -54,9 +60,18 @@ final class Notes {
     }
 
     private static void size(Reading.Read read, Task task, List<Remark> notes) {
-        boolean weight = read.kind() == Kind.WEIGHT;
-        BigDecimal most = weight ? HEAVY : WIDE;
-        BigDecimal least = weight ? LIGHT : read.kind() == Kind.DIAMETER ? BigDecimal.ONE : THIN;
+        BigDecimal most = switch (read.kind()) {
+            case WEIGHT -> HEAVY;
+            case DENSITY -> DENSE;
+            case SURFACE -> BROAD;
+            default -> WIDE;
+        };
+        BigDecimal least = switch (read.kind()) {
+            case WEIGHT -> LIGHT;
+            case THICKNESS -> THIN;
+            case DENSITY -> LIGHT_METAL;
+            default -> BigDecimal.ONE;
+        };
         for (Quantity normal : read.normal()) {
             if (normal.value().compareTo(most) > 0 || normal.value().compareTo(least) < 0) {
                 notes.add(note(ReadingFault.UNUSUAL_FOR_A_COIN, task, "A " + read.kind().word() + " of "
@@ -73,7 +88,7 @@ final class Notes {
         Optional<BigDecimal> instrument = switch (read.kind()) {
             case WEIGHT -> task.convention().weighing().resolution();
             case DIAMETER -> task.convention().sizing().resolution();
-            case THICKNESS, AXIS -> Optional.empty();
+            case THICKNESS, AXIS, DENSITY, SURFACE -> Optional.empty();
         };
         Quantity last = read.asRecorded().get(read.asRecorded().size() - 1);
         BigDecimal shown = last.in(Units.normal(last.unit().dimension())).resolution();

@@ -12,11 +12,12 @@ final class Pieces {
 
     private static final String MARKS = "[.,]?[0-9]+(?:[.,:][0-9]+)*";
     private static final String LETTERS = "\\p{L}+(?:[.']+\\p{L}+)*\\.?";
-    private static final Pattern NEXT = Pattern.compile("(?<digits>" + MARKS + ")|(?<word>№|" + LETTERS
+    private static final String POWERS = "(?i:g/cm[3³]|[cm]m[2²])(?![\\p{L}\\p{Nd}²³])";
+    private static final Pattern NEXT = Pattern.compile("(?<digits>" + MARKS + ")|(?<word>№|" + POWERS + "|" + LETTERS
             + "|'{1,3}|[\"°‴])|(?<sign>[×/<>~?-])|(?<space> +)");
     /** A letter that looks like a figure and stands among figures: 3.O7, l8. */
     private static final Pattern MIXED = Pattern.compile("(?<![\\p{L}\\p{N}.,:])[0-9OolI.,:]*[0-9OolI](?![\\p{L}\\p{N}])");
-    private static final Pattern OTHER_DIGITS = Pattern.compile("[\\p{Nd}²³¹⁰⁴-⁹₀-₉&&[^0-9]]+");
+    private static final Pattern OTHER_DIGITS = Pattern.compile("(?<![cm]m)[\\p{Nd}²³¹⁰⁴-⁹₀-₉&&[^0-9]]+");
     private static final String FRACTIONS = "½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞⅐⅑⅒";
     private static final int[] PARTS = {12, 13, 23, 14, 34, 15, 25, 35, 45, 16, 56, 18, 38, 58, 78, 17, 19, 110};
     private static final Map<String, String> WORD_SIGNS =

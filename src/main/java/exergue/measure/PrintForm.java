@@ -15,6 +15,9 @@ import java.math.RoundingMode;
 public record PrintForm(int weightDecimals, int diameterDecimals, RoundingMode rounding, String decimalMark,
                         String unitSpace, String hourSign) {
 
+    /** What weighings to a milligram support; common practice, no source. */
+    private static final int DENSITY_DECIMALS = 2;
+
     public static final PrintForm DEFAULT =
             new PrintForm(2, 0, RoundingMode.HALF_EVEN, ".", "\u202F", "h");
 
@@ -24,7 +27,8 @@ public record PrintForm(int weightDecimals, int diameterDecimals, RoundingMode r
             case WEIGHT -> weightDecimals;
             case DIAMETER -> diameterDecimals;
             case THICKNESS -> diameterDecimals + 1;
-            case AXIS -> 0;
+            case DENSITY -> DENSITY_DECIMALS;
+            case AXIS, SURFACE -> 0;
         };
     }
 }

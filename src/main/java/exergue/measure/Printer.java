@@ -82,8 +82,7 @@ public final class Printer {
         }
         BigDecimal step = normal.resolution();
         int supported = Math.max(0, step.scale() - step.precision() + 1);
-        int house = form.decimals(kind);
-        int decimals = Math.min(house, supported);
+        int decimals = Math.min(form.decimals(kind), supported);
         boolean below = normal.value().compareTo(BigDecimal.ONE.movePointLeft(decimals)) < 0;
         BigDecimal rounded = below ? normal.value().round(new MathContext(1, form.rounding()))
                 : normal.value().setScale(decimals, form.rounding());

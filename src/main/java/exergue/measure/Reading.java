@@ -12,8 +12,9 @@ public sealed interface Reading {
      * A figure was read.
      *
      * @param form       one figure, two directions, or least and greatest
-     * @param asRecorded the figures in the recorded units; a compound reading (2 dwt 11 gr) has several that add up
-     * @param normal     one figure, or two for {@link Form#TWO_WAY} and {@link Form#RANGE}, in g, mm or clock hours;
+     * @param asRecorded the figures in the recorded units; a compound reading (2 dwt 11 gr) has several that add up, a
+     *                   density the weight in air and in water, if it was found by those
+     * @param normal     one figure, or two for {@link Form#TWO_WAY} and {@link Form#RANGE}, in g, mm, clock hours, g/cm³ or mm²;
      *                   exact, never rounded
      * @param qualifier  about, less than, more than, uncertain
      */
@@ -27,7 +28,12 @@ public sealed interface Reading {
 
         /** True where the record stands in other units than the book prints. */
         public boolean converted() {
-            return asRecorded.stream().anyMatch(q -> !q.unit().isNormal());
+            return !weighedInWater() && asRecorded.stream().anyMatch(q -> !q.unit().isNormal());
+        }
+
+        /** True for a density worked out from two weighings, which then stand in {@link #asRecorded()}. */
+        public boolean weighedInWater() {
+            return kind == Kind.DENSITY && asRecorded.get(0).unit().dimension() == Dimension.MASS;
         }
 
         /** The first or only figure, in the normal unit. */

@@ -129,6 +129,19 @@ public enum ReadingFault {
             "One arrow shows the reverse; two show the obverse upright and then the reverse.",
             "axis: ↓↓", "axis: ↑↓"),
 
+    WEIGHINGS_UNCLEAR("weighings-unclear", true, "The weighings do not give a density",
+            "A density follows from a weight in air, a weight in water and the temperature of the water; with one of them "
+                    + "missing or doubtful it would be a guess.",
+            "density: 14.103 g in air", "density: 14.103 g in air, 13.081 g in water, 20 °C"),
+
+    WATER_TEMPERATURE("water-temperature", true, "The temperature of the water is missing or out of range",
+            "Water grows lighter as it grows warmer, enough to show in the density of a coin.",
+            "density: 14.103 g in air, 13.081 g in water", "density: 14.103 g in air, 13.081 g in water, 20 °C"),
+
+    NOT_LIGHTER_IN_WATER("not-lighter-in-water", true, "The coin does not weigh less in water than in air",
+            "Water bears part of the weight of whatever hangs in it, so one of the two weighings must be a slip.",
+            "density: 13.081 g in air, 14.103 g in water, 20 °C", "density: 14.103 g in air, 13.081 g in water, 20 °C"),
+
     AXIS_MIDWAY("axis-midway", false, "The axis lies midway between two hours",
             "It is kept and printed as a half hour, since rounding it either way would invent an observation. Nothing is "
                     + "said where the convention of the source gives its axes a resolution of half an hour or finer.",

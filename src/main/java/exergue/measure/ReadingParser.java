@@ -42,12 +42,15 @@ public final class ReadingParser {
         if (absence.isPresent()) {
             return absence.get();
         }
+        if (task.kind() == Kind.DENSITY && WeighedInWater.fits(task)) {
+            return WeighedInWater.read(task);
+        }
         return Pieces.of(task)
                 .then(pieces -> Figures.in(pieces, task))
                 .then(pieces -> Qualified.of(UnitWords.in(pieces), task))
                 .then(text -> switch (task.kind()) {
                     case WEIGHT -> WeightGrammar.read(text, task);
-                    case DIAMETER, THICKNESS -> LengthGrammar.read(text, task);
+                    case DIAMETER, THICKNESS, DENSITY, SURFACE -> SpanGrammar.read(text, task);
                     case AXIS -> AxisGrammar.read(text, task);
                 });
     }

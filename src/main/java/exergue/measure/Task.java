@@ -32,6 +32,8 @@ record Task(Kind kind, TextMarks marks, Convention convention) {
         Optional<Unit> named = switch (kind) {
             case WEIGHT -> convention.weighing().unit();
             case DIAMETER, THICKNESS -> convention.sizing().unit();
+            case DENSITY -> Optional.of(Units.GRAM_PER_CM3); // a specific gravity is a figure without a unit
+            case SURFACE -> Optional.empty();
             case AXIS -> switch (convention.turning().notation()) {
                 case HOURS -> Optional.of(Units.HOUR);
                 case DEGREES -> Optional.of(Units.DEGREE);

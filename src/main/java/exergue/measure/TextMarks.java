@@ -43,6 +43,11 @@ final class TextMarks {
         return written.length;
     }
 
+    /** Where in the text as written the character {@code i} of {@link #plain()} stands, in code points. */
+    int place(int i) {
+        return at[i];
+    }
+
     /** The whole text as it was written. */
     String written() {
         return new String(written, 0, written.length);

@@ -21,7 +21,7 @@ public record Unit(String id, String symbol, String name, String plural, Dimensi
         spellings = List.copyOf(spellings);
     }
 
-    /** True for the gram, the millimetre and the clock hour. */
+    /** True for the units the book prints: the gram, the millimetre, the clock hour. */
     public boolean isNormal() {
         return id.equals(dimension.normalUnit());
     }

@@ -123,6 +123,8 @@ final class UnitWords {
                     + "French grains, zolotniks or dolyas";
             case DIAMETER, THICKNESS -> "mm, cm, in, sixteenths of an inch or Paris lignes";
             case AXIS -> "clock hours (6 h), degrees (180°) or an arrow (↓)";
+            case DENSITY -> "g/cm³";
+            case SURFACE -> "mm² or cm²";
         };
     }
 
@@ -131,6 +133,8 @@ final class UnitWords {
             case MASS -> "weight";
             case LENGTH -> "length";
             case TURN -> "the die-axis";
+            case DENSITY -> "density";
+            case AREA -> "surface";
         };
     }
 }

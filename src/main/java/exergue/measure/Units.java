@@ -93,13 +93,23 @@ public final class Units {
             UnitSystem.CLOCK, Ratio.of("1", "30"), PRACTICE + ": 330° is 11 o'clock",
             List.of("°", "deg", "degs", "degree", "degrees"));
 
+    public static final Unit GRAM_PER_CM3 = new Unit("gram-per-cubic-centimetre", "g/cm³", "gram per cubic centimetre",
+            "grams per cubic centimetre", Dimension.DENSITY, UnitSystem.METRIC, Ratio.ONE, SI,
+            List.of("g/cm³", "g/cm3", "gram per cubic centimetre", "grams per cubic centimetre"));
+    public static final Unit SQUARE_MILLIMETRE = new Unit("square-millimetre", "mm²", "square millimetre",
+            "square millimetres", Dimension.AREA, UnitSystem.METRIC, Ratio.ONE, SI,
+            List.of("mm²", "mm2", "sq mm", "square millimetre", "square millimetres"));
+    public static final Unit SQUARE_CENTIMETRE = new Unit("square-centimetre", "cm²", "square centimetre",
+            "square centimetres", Dimension.AREA, UnitSystem.METRIC, Ratio.of("100"), SI,
+            List.of("cm²", "cm2", "sq cm", "square centimetre", "square centimetres"));
+
     private static final List<Unit> ALL = List.of(GRAM, MILLIGRAM, KILOGRAM, GRAIN, PENNYWEIGHT, TROY_OUNCE, OUNCE,
             DRAM, CARAT, TOLA, LIVRE, MARC, ONCE, GROS, DENIER, FRENCH_GRAIN, ZOLOTNIK, DOLYA, MILLIMETRE,
-            CENTIMETRE, INCH, SIXTEENTH, LIGNE, HOUR, DEGREE);
+            CENTIMETRE, INCH, SIXTEENTH, LIGNE, HOUR, DEGREE, GRAM_PER_CM3, SQUARE_MILLIMETRE, SQUARE_CENTIMETRE);
 
     private Units() { }
 
-    /** Every unit, in the order a table prints them: weights, lengths, turns. */
+    /** Every unit, in the order a table prints them: weights, lengths, turns, density, surfaces. */
     public static List<Unit> all() {
         return ALL;
     }
@@ -125,12 +135,14 @@ public final class Units {
                 u.spellings().stream()).anyMatch(plain::equals)).findFirst();
     }
 
-    /** The gram, the millimetre or the clock hour. */
+    /** The unit the book prints: the gram, the millimetre, the clock hour. */
     public static Unit normal(Dimension dimension) {
         return switch (dimension) {
             case MASS -> GRAM;
             case LENGTH -> MILLIMETRE;
             case TURN -> HOUR;
+            case DENSITY -> GRAM_PER_CM3;
+            case AREA -> SQUARE_MILLIMETRE;
         };
     }
 

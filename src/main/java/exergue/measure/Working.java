@@ -17,6 +17,7 @@ public record Working(List<Line> lines, Parsed parsed) {
 
     private static final BigDecimal TWO = new BigDecimal("2");
     private static final int SHOWN_DECIMALS = 12;
+    private static final int WATER_DECIMALS = 5;
 
     /** @param label one or two plain words: "recorded", "factor" */
     public record Line(String label, String text) { }
@@ -60,12 +61,11 @@ public record Working(List<Line> lines, Parsed parsed) {
     }
 
     private static void figures(Reading.Read read, Convention convention, PrintForm form, List<Line> lines) {
-        lines.add(new Line("read as", read.asRecorded().stream().map(Working::amount)
-                .collect(Collectors.joining(joint(read)))));
-        read.asRecorded().stream().map(Quantity::unit).distinct().filter(unit -> !unit.isNormal()).forEach(unit -> {
-            lines.add(new Line("factor", factor(unit)));
-            lines.add(new Line("its source", unit.source()));
-        });
+        if (read.weighedInWater()) {
+            weighed(read, convention, lines);
+        } else {
+            recorded(read, lines);
+        }
         if (read.kind() == Kind.AXIS && convention.turning().anticlockwise()) {
             lines.add(new Line("turning", "figures of this source count anticlockwise; the book counts clockwise"));
         }
@@ -74,6 +74,40 @@ public record Working(List<Line> lines, Parsed parsed) {
         lines.add(new Line("step", both(read, quantity -> shown(quantity.resolution())) + " " + unit));
         lines.add(new Line("interval", interval(read, unit)));
         lines.add(new Line("printed", Printer.print(read, form).text()));
+        if (read.kind() == Kind.DENSITY) {
+            fineness(read, lines);
+        }
+    }
+
+    private static void recorded(Reading.Read read, List<Line> lines) {
+        lines.add(new Line("read as", read.asRecorded().stream().map(Working::amount)
+                .collect(Collectors.joining(joint(read)))));
+        read.asRecorded().stream().map(Quantity::unit).distinct().filter(unit -> !unit.isNormal()).forEach(unit -> {
+            lines.add(new Line("factor", factor(unit)));
+            lines.add(new Line("its source", unit.source()));
+        });
+    }
+
+    private static void weighed(Reading.Read read, Convention convention, List<Line> lines) {
+        Task task = new Task(Kind.DENSITY, TextMarks.of(read.recorded()), convention);
+        if (WeighedInWater.weighings(task) instanceof Step.Done<Density.Weighings> done) {
+            Density.Weighings weighed = done.value();
+            lines.add(new Line("in air", amount(weighed.inAir())));
+            lines.add(new Line("in water", amount(weighed.inWater())));
+            Density.ofWater(weighed.celsius()).ifPresent(water -> lines.add(new Line("water", "at "
+                    + weighed.celsius().toPlainString() + " °C " + water.setScale(WATER_DECIMALS, RoundingMode.HALF_EVEN) + " g/cm³")));
+            lines.add(new Line("its source", Density.WATER_SOURCE));
+            lines.add(new Line("air", Density.ROOM_AIR.toPlainString() + " g/cm³ (common practice, no source)"));
+        }
+    }
+
+    /** What the density would mean for each alloy that is known, with its caution. */
+    private static void fineness(Reading.Read read, List<Line> lines) {
+        for (Alloy alloy : Alloy.all()) {
+            alloy.fineness(read.first()).ifPresent(share -> lines.add(new Line("if " + alloy.id(),
+                    share.text() + " " + alloy.heavier())));
+        }
+        lines.add(new Line("caution", Density.CAUTION));
     }
 
     private static String joint(Reading.Read read) {

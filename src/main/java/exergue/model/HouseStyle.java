@@ -6,11 +6,14 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * What the editor has decided.
  *
  * @param order      of the measurement line
+ * @param inRemarks  measured things that are printed among the remarks instead, for coins that have them
  * @param separator  between its members: ", "
  * @param form       of the figures
  * @param missing    printed where a figure is missing: an en dash
@@ -19,17 +22,24 @@ import java.util.Map;
  * @param signs      marks after a figure
  * @param prefer     convention ids, the first that has a reading is printed
  * @param metals     metals by id, with the sign or word the book prints
+ * @param otherHands what becomes of figures that are not the ones printed
  * @param rows       specimens in aligned rows or in running lines
  * @param coinOrder  order of coins within their type
  */
-public record HouseStyle(List<Kind> order, String separator, PrintForm form, String missing, String notApplicable,
+public record HouseStyle(List<Kind> order, List<Kind> inRemarks, String separator, PrintForm form, String missing, String notApplicable,
                          String illegible, Signs signs, List<Written<String>> prefer, Map<String, Metal> metals,
-                         Rows rows, CoinOrder coinOrder, Quotes quotes) {
+                         OtherHands otherHands, Rows rows, CoinOrder coinOrder, Quotes quotes) {
 
     public HouseStyle {
         order = List.copyOf(order);
+        inRemarks = inRemarks.stream().filter(Predicate.not(order::contains)).distinct().toList();
         prefer = List.copyOf(prefer);
         metals = Collections.unmodifiableMap(new LinkedHashMap<>(metals));
+    }
+
+    /** Every kind that is printed: those of the measurement line, then those among the remarks. */
+    public List<Kind> printed() {
+        return Stream.concat(order.stream(), inRemarks.stream()).toList();
     }
 
     /** @param otherHand after a reading under any but the main convention; @param damaged after a weight that damage has changed */
@@ -37,6 +47,22 @@ public record HouseStyle(List<Kind> order, String separator, PrintForm form, Str
 
     /** The four quotation marks of the book's language. */
     public record Quotes(String open, String close, String innerOpen, String innerClose) { }
+
+    /** Figures of a coin under other conventions than the one that is printed. */
+    public enum OtherHands {
+        KEPT("kept"), PRINTED("printed");
+
+        private final String word;
+
+        OtherHands(String word) {
+            this.word = word;
+        }
+
+        /** Kept in the data only, or printed among the remarks as well. */
+        public String word() {
+            return word;
+        }
+    }
 
     public enum Rows {
         ALIGNED("aligned"), RUNNING("running");

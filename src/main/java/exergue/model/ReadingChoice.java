@@ -14,7 +14,7 @@ import java.util.TreeMap;
  * <p>The house's {@code prefer} list comes first: the first convention in it that has a figure. Then the coin's own
  * {@code measured} block, then {@code also-measured} in order. Where nobody has a figure, the first reading in that
  * same order that says why not. Where the entry is silent, a figure is missing, or, for the axis of a uniface or
- * punched coin, cannot be.
+ * punched coin, cannot be; a thickness, density or surface is then simply not given.
  */
 public final class ReadingChoice {
 
@@ -28,9 +28,9 @@ public final class ReadingChoice {
         return new ReadingChoice(style.prefer());
     }
 
-    /** What stands in the place of a figure. */
+    /** What stands in the place of a figure; not given is a thing that nobody expects of every coin, such as a density. */
     public enum Status {
-        READ("read"), MISSING("missing"), NOT_APPLICABLE("not applicable"), ILLEGIBLE("illegible");
+        READ("read"), MISSING("missing"), NOT_APPLICABLE("not applicable"), ILLEGIBLE("illegible"), NOT_GIVEN("not given");
 
         private final String words;
 
@@ -80,6 +80,9 @@ public final class ReadingChoice {
                 return new Chosen(kind, Optional.of(measurement), reading, status(reading.get().value()));
             }
         }
+        if (!kind.isUsual()) {
+            return new Chosen(kind, Optional.empty(), Optional.empty(), Status.NOT_GIVEN);
+        }
         boolean cannotBe = kind == Kind.AXIS && !type.hasAxis();
         return new Chosen(kind, Optional.empty(), Optional.empty(),
                 cannotBe ? Status.NOT_APPLICABLE : Status.MISSING);
@@ -94,7 +97,7 @@ public final class ReadingChoice {
         for (Coin coin : catalogue.coins()) {
             Type type = types.get(coin.type().value());
             if (type != null) {
-                for (Kind kind : catalogue.style().order()) {
+                for (Kind kind : catalogue.style().printed()) {
                     Chosen chosen = choose(coin, type, kind);
                     if (chosen.status() == Status.READ) {
                         printed.merge(chosen.by().orElseThrow(), 1, Integer::sum);

@@ -1,6 +1,7 @@
 package exergue.model;
 
 import exergue.finding.Place;
+import exergue.measure.Alloy;
 import java.util.List;
 import java.util.Optional;
 
@@ -13,12 +14,13 @@ import java.util.Optional;
  * @param date          as printed
  * @param standard      weight standard
  * @param uniface       one side blank: there is no axis
+ * @param alloy         the two metals a fineness is worked out for, where a coin has a density
  * @param diameterMeans what was measured on a polygonal or irregular flan: "across the flats"
  * @param limits        what weights and diameters the author expects; empty where not declared
  */
 public record Type(Written<String> id, Written<String> mint, Optional<Written<String>> ruler,
                    Optional<Written<Integer>> order, Optional<Written<String>> issue,
-                   Written<String> denomination, Written<String> metal, Optional<Written<String>> date,
+                   Written<String> denomination, Written<String> metal, Optional<Written<Alloy>> alloy, Optional<Written<String>> date,
                    Optional<Written<String>> standard, Written<Shape> shape, Written<Making> making,
                    Written<Boolean> uniface, Optional<Written<String>> diameterMeans,
                    Side obverse, Side reverse, List<Reference> references, Optional<Limits> limits,

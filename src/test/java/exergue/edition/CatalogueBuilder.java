@@ -46,6 +46,8 @@ final class CatalogueBuilder {
     private final List<CoinBuilder> coins = new ArrayList<>();
     private final List<String> body = new ArrayList<>(List.of("methods", "catalogue", "works"));
     private List<Kind> order = List.of(Kind.WEIGHT, Kind.DIAMETER, Kind.AXIS);
+    private List<Kind> inRemarks = List.of();
+    private HouseStyle.OtherHands otherHands = HouseStyle.OtherHands.KEPT;
     private PrintForm form = PrintForm.DEFAULT;
     private String separator = ", ";
     private String notApplicable = "";
@@ -131,6 +133,16 @@ final class CatalogueBuilder {
         return this;
     }
 
+    CatalogueBuilder inRemarks(Kind... kinds) {
+        inRemarks = List.of(kinds);
+        return this;
+    }
+
+    CatalogueBuilder otherHandsPrinted() {
+        otherHands = HouseStyle.OtherHands.PRINTED;
+        return this;
+    }
+
     CatalogueBuilder form(PrintForm form, String separator, String notApplicable) {
         this.form = form;
         this.separator = separator;
@@ -173,9 +185,9 @@ final class CatalogueBuilder {
     }
 
     private HouseStyle style() {
-        return new HouseStyle(order, separator, form, "–", notApplicable, "[–]", new HouseStyle.Signs("°", "†"),
+        return new HouseStyle(order, inRemarks, separator, form, "–", notApplicable, "[–]", new HouseStyle.Signs("°", "†"),
                 prefer.stream().map(CatalogueBuilder::words).toList(),
-                Map.of("silver", new Metal("silver", "AR", "silver")), HouseStyle.Rows.ALIGNED, coinOrder,
+                Map.of("silver", new Metal("silver", "AR", "silver")), otherHands, HouseStyle.Rows.ALIGNED, coinOrder,
                 new HouseStyle.Quotes("“", "”", "‘", "’"));
     }
 }

@@ -60,17 +60,17 @@ final class CoinBuilder {
         return this;
     }
 
-    /** Thickness beside the other figures of the coin's own block. */
-    CoinBuilder thick(String thickness) {
-        Measurement own = blocks.get(0);
-        Map<Kind, Written<Reading>> readings = new EnumMap<>(own.readings());
-        read(Kind.THICKNESS, thickness, own.convention(), readings);
-        blocks.set(0, new Measurement(own.by(), own.convention(), readings, own.place()));
+    CoinBuilder pictured(String obverseFile, String reverseFile, String credit) {
+        photograph = Optional.of(new Coin.Photograph(maybe(obverseFile), maybe(reverseFile), maybe(credit)));
         return this;
     }
 
-    CoinBuilder pictured(String obverseFile, String reverseFile, String credit) {
-        photograph = Optional.of(new Coin.Photograph(maybe(obverseFile), maybe(reverseFile), maybe(credit)));
+    /** One reading more in the block that was given last. */
+    CoinBuilder also(Kind kind, String text) {
+        Measurement last = blocks.remove(blocks.size() - 1);
+        Map<Kind, Written<Reading>> readings = new EnumMap<>(last.readings());
+        read(kind, text, last.convention(), readings);
+        blocks.add(new Measurement(last.by(), last.convention(), readings, PLACE));
         return this;
     }
 

@@ -118,8 +118,8 @@ class MethodsStatementTest {
         CatalogueBuilder catalogue = new CatalogueBuilder().order(Kind.WEIGHT, Kind.DIAMETER, Kind.THICKNESS)
                 .form(new PrintForm(1, 0, RoundingMode.HALF_UP, ".", "\u00A0", "h"), ", ", "");
         catalogue.type("t");
-        catalogue.coin("c1", "t").measured("bench", "3.85 g", "18.5 mm", "6 h").thick("2.2 mm");
-        catalogue.coin("c2", "t").measured("bench", "3.8 g", "18 mm", "").thick("missing: in a frame");
+        catalogue.coin("c1", "t").measured("bench", "3.85 g", "18.5 mm", "6 h").also(Kind.THICKNESS, "2.2 mm");
+        catalogue.coin("c2", "t").measured("bench", "3.8 g", "18 mm", "").also(Kind.THICKNESS, "missing: in a frame");
         return catalogue.build();
     }
 

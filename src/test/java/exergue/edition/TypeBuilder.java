@@ -4,6 +4,7 @@ import static exergue.edition.CatalogueBuilder.PLACE;
 import static exergue.edition.CatalogueBuilder.maybe;
 import static exergue.edition.CatalogueBuilder.words;
 
+import exergue.measure.Alloy;
 import exergue.model.Inline;
 import exergue.model.Making;
 import exergue.model.Phrase;
@@ -30,6 +31,7 @@ final class TypeBuilder {
     private Shape shape = Shape.ROUND;
     private Making making = Making.STRUCK;
     private boolean uniface;
+    private Optional<Alloy> alloy = Optional.empty();
 
     TypeBuilder(String id) {
         this.id = id;
@@ -62,6 +64,11 @@ final class TypeBuilder {
         return this;
     }
 
+    TypeBuilder alloy(Alloy alloy) {
+        this.alloy = Optional.of(alloy);
+        return this;
+    }
+
     TypeBuilder uniface() {
         uniface = true;
         return this;
@@ -76,7 +83,7 @@ final class TypeBuilder {
         Side reverse = uniface ? Side.BLANK
                 : new Side(Optional.empty(), Optional.of(phrase("Ear of barley.")));
         return new Type(words(id), words(mint), maybe(ruler), order.map(n -> new Written<>(n, PLACE)), maybe(issue),
-                words("drachm"), words("silver"), maybe("c. 300 BC"), Optional.empty(), new Written<>(shape, PLACE),
+                words("drachm"), words("silver"), alloy.map(a -> new Written<>(a, PLACE)), maybe("c. 300 BC"), Optional.empty(), new Written<>(shape, PLACE),
                 new Written<>(making, PLACE), new Written<>(uniface, PLACE), maybe(means),
                 new Side(maybe("ΛΥΚΑΙΩΝ"), Optional.of(phrase("Head of a wolf r."))), reverse, references,
                 Optional.empty(), List.of(), PLACE);

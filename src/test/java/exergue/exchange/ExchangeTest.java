@@ -30,6 +30,8 @@ class ExchangeTest {
                             List.of(new BigDecimal("18"), new BigDecimal("17")), "mm", "18 × 17 mm"),
                     new Figure(Kind.AXIS, "missing", Optional.of("worn, \"flat\""), Optional.of("bench"),
                             "missing: worn, \"flat\"", List.of(), "", "–")),
+            Optional.of("52 (51–54) per cent gold"), List.of(
+                    new DataRow.Other("old", Kind.DIAMETER, "0.70 in", List.of(new BigDecimal("17.78")), "mm")),
             "3.87 g, 18 × 17 mm, –", List.of("broken", "pierced"), false, Optional.of("Cab."), Optional.of("the lake"),
             Optional.of("xii"));
     private static final DataRow BARE = new DataRow("lk-2", "2", "t-1", "lakeia", Optional.empty(), "drachm", "silver",
@@ -37,7 +39,7 @@ class ExchangeTest {
                     new Figure(Kind.DIAMETER, "missing", Optional.empty(), Optional.empty(), "", List.of(), "", "–"),
                     new Figure(Kind.AXIS, "read", Optional.empty(), Optional.of("bench"), "ΒΑΣ\nline",
                             List.of(new BigDecimal("1E+1")), "h", "10 h")),
-            "–, –, 10 h", List.of(), false, Optional.empty(), Optional.empty(), Optional.empty());
+            Optional.empty(), List.of(), "–, –, 10 h", List.of(), false, Optional.empty(), Optional.empty(), Optional.empty());
     private static final List<DataRow> ROWS = List.of(PLAIN, BARE);
 
     @Test

@@ -8,6 +8,7 @@ import java.math.RoundingMode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class DensityTest {
 
@@ -48,26 +49,49 @@ class DensityTest {
 
     @Test
     void finenessIsTheFigureAndWhatTheBalanceAllows() {
-        assertEquals("52 (51–54) per cent", Alloy.GOLD_SILVER.fineness(weighed("14.10", "13.08")).orElseThrow().text());
+        assertEquals("52 (51–54) per cent", fineness("14.10 g in air, 13.08 g in water, 20 °C"));
+        assertEquals("52 per cent", fineness("14.1030 g in air, 13.0810 g in water, 20 °C"));
+        assertEquals("53 (52–53) per cent", fineness("13.8 g/cm³"));
+        assertEquals("100 (99–100) per cent", fineness("20.00 g in air, 18.965 g in water, 20 °C"));
     }
 
-    @Test
-    void noFinenessWhereNoSuchAlloyIs() {
-        assertTrue(Alloy.GOLD_SILVER.fineness(weighed("8.63", "7.60")).isEmpty());
-        assertTrue(Alloy.GOLD_SILVER.fineness(weighed("8.63", "8.63")).isEmpty());
-        assertTrue(Alloy.GOLD_SILVER.fineness(weighed("8.63", "0")).isEmpty());
-        assertTrue(Alloy.GOLD_SILVER.fineness(weighed("20.00", "19.00")).isEmpty());
-        assertEquals(BigDecimal.ONE, Alloy.GOLD_SILVER.fineness(weighed("20.00", "18.965")).orElseThrow().most());
+    @ParameterizedTest(name = "{0} g/cm³ is no alloy of gold and silver")
+    @ValueSource(strings = {"8.96", "10.4", "19.4"})
+    void noFinenessWhereNoSuchAlloyIs(String density) {
+        assertTrue(Alloy.GOLD_SILVER.fineness(Hints.read(Kind.DENSITY, density, "").first()).isEmpty());
     }
 
-    private static Alloy.Weighings weighed(String inAir, String inWater) {
-        return new Alloy.Weighings(new BigDecimal(inAir), new BigDecimal(inWater), new BigDecimal("0.01"), new BigDecimal("20"));
+    private static String fineness(String text) {
+        return Alloy.GOLD_SILVER.fineness(Hints.read(Kind.DENSITY, text, "").first()).orElseThrow().text();
     }
 
-    @Test
-    void surfaceOfARoundFlan() {
-        BigDecimal surface = Flan.surface(Hints.read(Kind.DIAMETER, "20 mm", "")).orElseThrow();
-        assertEquals("314.159", surface.setScale(3, RoundingMode.HALF_EVEN).toPlainString());
-        assertTrue(Flan.surface(Hints.read(Kind.DIAMETER, "18-20 mm", "")).isEmpty());
+    /** 14.103 / 1.022 x (0.99821 - 0.0012) + 0.0012 = 13.759, calculated. */
+    @ParameterizedTest(name = "{0} [{1}] prints {2}: no finer than the balance")
+    @CsvSource(delimiter = '|', value = {
+        "14.10 g in air, 13.08 g in water, 20 °C||13.8 g/cm³", "14.103 g in air; 13.081 g in water; 20 °C||13.76 g/cm³",
+        "14.103 in air and 13.081 in water at 20.5 deg. C|unit=gram|13.76 g/cm³", "14,103 g in air, 13,081 g in water, 20 C|comma|13.76 g/cm³",
+        "217.64 grains in air, 201.87 grains in water of 20 °C||13.76 g/cm³", "14.103 g in air, 13.081 g in water, 20 °C|step=0.01|13.8 g/cm³",
+        "13.78||13.78 g/cm³", "13.8 g/cm3||13.8 g/cm³", "10.312 g/cm³||10.31 g/cm³", "c. 10.3||c. 10.3 g/cm³"})
+    void printed(String text, String convention, String printed) {
+        assertEquals(printed, Hints.printed(Kind.DENSITY, text, convention == null ? "" : convention));
+    }
+
+    @ParameterizedTest(name = "{0}: {1} at {2}+{3}")
+    @CsvSource(delimiter = '|', value = {
+        "14.1 g in air|WEIGHINGS_UNCLEAR|0|13", "c. 14.1 g in air, 13.08 g in water, 20 °C|WEIGHINGS_UNCLEAR|0|9",
+        "14.1 g in air, 13.08 gx in water, 20 °C|UNKNOWN_UNIT|21|2", "14.1 g in air, 59 gr in water, 20 °C|GR_NOT_SAID|18|2",
+        "14.1 g in air, 13.08 g in water|WATER_TEMPERATURE|0|31", "14.1 g in air, 13.08 g in water, 68 °F|WATER_TEMPERATURE|33|5",
+        "14.1 g in air, 13.08 g in water, 68 °C|WATER_TEMPERATURE|33|5", "13.1 g in air, 14.08 g in water, 20 °C|NOT_LIGHTER_IN_WATER|0|38",
+        "14.1 g in air, 14.1 g in water, 20 °C|NOT_LIGHTER_IN_WATER|0|37", "13.78 mm|UNIT_OF_ANOTHER_KIND|6|2"})
+    void refused(String text, ReadingFault fault, int offset, int length) {
+        Remark remark = Hints.refusal(Kind.DENSITY, text, "");
+        assertEquals(fault, remark.fault(), remark.what());
+        assertEquals(offset + "+" + length, remark.offset() + "+" + remark.length(), remark.what());
+    }
+
+    @ParameterizedTest(name = "{0} prints {1}")
+    @CsvSource({"254 mm², 254 mm²", "2.54 cm2, 254 mm²", "c. 254.4 sq. mm, c. 254 mm²", "250 square millimetres, 250 mm²"})
+    void surface(String text, String printed) {
+        assertEquals(printed, Hints.printed(Kind.SURFACE, text, ""));
     }
 }

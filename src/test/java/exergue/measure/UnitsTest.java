@@ -37,6 +37,8 @@ class UnitsTest {
                 case MASS -> Kind.WEIGHT;
                 case LENGTH -> Kind.DIAMETER;
                 case TURN -> Kind.AXIS;
+                case DENSITY -> Kind.DENSITY;
+                case AREA -> Kind.SURFACE;
             };
             for (String spelling : unit.spellings()) {
                 assertEquals(unit, Hints.read(kind, "1 " + spelling, "").asRecorded().get(0).unit(), spelling);

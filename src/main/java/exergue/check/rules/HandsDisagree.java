@@ -28,7 +28,7 @@ public final class HandsDisagree implements Rule {
             "Two hands give figures for one coin that cannot both be right",
             "Where two people measured one coin, their figures check each other. Weights of one coin repeat to 0.02 g or "
                     + "1 per cent, diameters to half a millimetre in one direction and a millimetre in different ones, "
-                    + "axes to an hour, each beyond the rounding of the two figures (common practice, no source). A "
+                    + "axes to an hour, densities to 1 and surfaces to 5 per cent, each beyond the rounding of the two figures (common practice, no source). A "
                     + "wider gap is mostly a slip: digits swapped, the decimal point one place off, grains written as "
                     + "grams, an axis read on the mirror image, 6 and 12 confused. The message names the slip if there "
                     + "is one that explains the two figures.",
@@ -43,8 +43,6 @@ public final class HandsDisagree implements Rule {
                       - {by: hallam-1931, weight: 3.87 g}
                     """);
 
-    private static final List<Kind> COMPARED = List.of(Kind.WEIGHT, Kind.DIAMETER, Kind.AXIS, Kind.THICKNESS);
-
     @Override
     public Code code() {
         return CODE;
@@ -54,7 +52,7 @@ public final class HandsDisagree implements Rule {
     public List<Finding> faults(Catalogue catalogue) {
         List<Finding> faults = new ArrayList<>();
         for (Coin coin : catalogue.coins()) {
-            for (Kind kind : COMPARED) {
+            for (Kind kind : Kind.values()) {
                 List<One> figures = figures(coin, kind);
                 for (int i = 0; i < figures.size(); i++) {
                     for (int j = i + 1; j < figures.size(); j++) {

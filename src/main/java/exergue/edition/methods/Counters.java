@@ -51,6 +51,8 @@ public final class Counters {
             case DIAMETER -> "diameters";
             case AXIS -> "die-axes";
             case THICKNESS -> "thicknesses";
+            case DENSITY -> "densities";
+            case SURFACE -> "surfaces";
         };
     }
 }

@@ -29,12 +29,13 @@ import java.util.stream.Stream;
  * @param agreement   of the main hand with each other, where enough coins were read by both
  * @param qualified   printed figures that the record itself qualifies
  * @param otherHand   printed figures from any but the main convention
+ * @param densities   printed densities, and what alloys they were held against
  * @param style       of the house
  */
 public record Tally(int coins, Map<Kind, Integer> figures, List<Hand> hands, List<Conversion> conversions,
                     Map<Kind, Integer> rounded, List<Absence> absences, DamageTally damage, FlanTally flans,
                     AxisTally axes, int readTwice, Agreement agreement, List<Count<Reading.Qualifier>> qualified,
-                    int otherHand, HouseStyle style) {
+                    int otherHand, DensityTally densities, HouseStyle style) {
 
     /** So many times this. */
     public record Count<T>(T thing, int times) { }
@@ -43,10 +44,11 @@ public record Tally(int coins, Map<Kind, Integer> figures, List<Hand> hands, Lis
         HouseStyle style = catalogue.style();
         List<Hand> hands = Hand.of(coins, catalogue);
         return new Tally(coins.size(), figures(coins), hands, Conversion.of(coins), rounded(coins, style),
-                Absence.of(coins, style.order()), DamageTally.of(coins), FlanTally.of(coins), AxisTally.of(coins),
+                Absence.of(coins, style.printed()), DamageTally.of(coins), FlanTally.of(coins), AxisTally.of(coins),
                 (int) coins.stream().filter(Tally::isReadTwice).count(), agreement(catalogue, hands),
                 qualified(coins),
-                hands.stream().filter(hand -> !hand.main()).mapToInt(Hand::figuresPrinted).sum(), style);
+                hands.stream().filter(hand -> !hand.main()).mapToInt(Hand::figuresPrinted).sum(),
+                DensityTally.of(coins), style);
     }
 
     public int figures(Kind kind) {
@@ -90,7 +92,7 @@ public record Tally(int coins, Map<Kind, Integer> figures, List<Hand> hands, Lis
 
     private static boolean isRounded(Reading.Read read, HouseStyle style) {
         int decimals = style.form().decimals(read.kind());
-        return !read.converted() && read.normal().stream()
+        return !read.converted() && !read.weighedInWater() && read.normal().stream()
                 .anyMatch(quantity -> quantity.value().scale() > decimals);
     }
 

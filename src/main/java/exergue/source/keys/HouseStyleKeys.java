@@ -2,6 +2,7 @@ package exergue.source.keys;
 
 import exergue.model.HouseStyle;
 import exergue.model.HouseStyle.CoinOrder;
+import exergue.model.HouseStyle.OtherHands;
 import exergue.model.HouseStyle.Rows;
 import exergue.model.Metal;
 import exergue.model.Written;
@@ -30,6 +31,9 @@ final class HouseStyleKeys {
             "[bench-2024, hallam-1931]");
     private static final Key<Optional<Map<String, Metal>>> METALS = KEYS.may("metals", new MapOf<>(metal()),
             "Metals by id, added to those that are known: gold AV, silver AR, billon Bi, copper-alloy AE, copper Cu, lead PB.", "");
+    private static final Key<Written<OtherHands>> OTHER_HANDS = KEYS.or("other-hands",
+            Texts.oneOf(List.of(OtherHands.values()), OtherHands::word, ""), "kept",
+            "Figures of a coin that are not the ones printed: kept in the data only, or printed among its remarks as well.", "printed");
     private static final Key<Written<Rows>> SPECIMENS = KEYS.or("specimens", Texts.oneOf(List.of(Rows.values()), Rows::word, ""), "aligned",
             "Specimens in aligned rows, or in running lines.", "running");
     private static final Key<Written<CoinOrder>> COIN_ORDER = KEYS.or("coin-order",
@@ -43,8 +47,8 @@ final class HouseStyleKeys {
 
     private static HouseStyle bind(Fields f) {
         MeasurementLine line = f.get(LINE);
-        return new HouseStyle(line.order(), line.separator(), line.form(), line.missing(), line.notApplicable(), line.illegible(),
-                f.get(SIGNS), f.get(PREFER), metals(f.get(METALS)), f.get(SPECIMENS).value(), f.get(COIN_ORDER).value(),
+        return new HouseStyle(line.order(), line.inRemarks(), line.separator(), line.form(), line.missing(), line.notApplicable(), line.illegible(),
+                f.get(SIGNS), f.get(PREFER), metals(f.get(METALS)), f.get(OTHER_HANDS).value(), f.get(SPECIMENS).value(), f.get(COIN_ORDER).value(),
                 f.get(QUOTATION_MARKS));
     }
 

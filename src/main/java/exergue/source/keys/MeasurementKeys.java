@@ -31,6 +31,10 @@ final class MeasurementKeys {
                 "18 x 17 mm");
         reading(Kind.AXIS, "Die-axis in hours, degrees or as an arrow; or why there is none.", "6 h");
         reading(Kind.THICKNESS, "Thickness with its unit; or why there is none.", "2.1 mm");
+        reading(Kind.DENSITY, "Density (specific gravity): the weight in air, the weight in water and the temperature of the water, "
+                + "or the figure that the source worked out. How to weigh safely: docs/measuring.md.",
+                "\"14.103 g in air, 13.081 g in water, 20 °C\"");
+        reading(Kind.SURFACE, "Surface of one side with its unit, as measured on a scaled photograph.", "254 mm²");
     }
 
     static final Block<Measurement> BLOCK = KEYS.block(MeasurementKeys::bind);

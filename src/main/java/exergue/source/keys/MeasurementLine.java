@@ -13,14 +13,18 @@ import java.math.RoundingMode;
 import java.util.List;
 
 /** {@code measurement-line} of the house style. */
-record MeasurementLine(List<Kind> order, String separator, PrintForm form, String missing, String notApplicable,
+record MeasurementLine(List<Kind> order, List<Kind> inRemarks, String separator, PrintForm form, String missing, String notApplicable,
                        String illegible) {
 
     private static final Keys KEYS = new Keys("the measurement line");
 
     private static final Key<List<Written<Kind>>> ORDER = KEYS.or("order",
             new ListOf<>(Texts.oneOf(List.of(Kind.values()), Kind::word, "")), "weight, diameter, axis",
-            "What is printed, in this order.", "[weight, axis, diameter]");
+            "What is printed, in this order. Thickness, density and surface leave nothing where a coin has none.",
+            "[weight, axis, diameter]");
+    private static final Key<List<Written<Kind>>> IN_REMARKS = KEYS.or("in-remarks",
+            new ListOf<>(Texts.oneOf(List.of(Kind.values()), Kind::word, "")), "",
+            "What is printed among the remarks of those coins that have it, rather than in the line.", "[thickness, density]");
     private static final Key<Written<String>> SEPARATOR = KEYS.or("separator", Texts.WORDS_OR_NONE, ", ",
             "What stands between the members.", "\"; \"");
     private static final Key<Written<String>> DECIMAL_MARK = KEYS.or("decimal-mark",
@@ -50,8 +54,12 @@ record MeasurementLine(List<Kind> order, String separator, PrintForm form, Strin
     private static MeasurementLine bind(Fields f) {
         PrintForm form = new PrintForm(f.get(WEIGHT_DECIMALS).value(), f.get(DIAMETER_DECIMALS).value(), f.get(ROUNDING).value(),
                 f.get(DECIMAL_MARK).value(), f.get(UNIT_SPACE).value(), f.get(HOUR_SIGN).value());
-        return new MeasurementLine(f.get(ORDER).stream().map(Written::value).toList(), f.get(SEPARATOR).value(), form,
+        return new MeasurementLine(kinds(f.get(ORDER)), kinds(f.get(IN_REMARKS)), f.get(SEPARATOR).value(), form,
                 f.get(MISSING).value(), f.get(NOT_APPLICABLE).value(), f.get(ILLEGIBLE).value());
+    }
+
+    private static List<Kind> kinds(List<Written<Kind>> written) {
+        return written.stream().map(Written::value).toList();
     }
 
     private static String space(String word) {

@@ -1,5 +1,6 @@
 package exergue.source.keys;
 
+import exergue.measure.Alloy;
 import exergue.model.Limits;
 import exergue.model.Making;
 import exergue.model.Prose;
@@ -36,6 +37,9 @@ final class TypeKeys {
             "The denomination, as printed.", "Drachm");
     private static final Key<Written<String>> METAL = KEYS.must("metal", Texts.ID,
             "The metal: gold, silver, billon, copper-alloy, copper, lead, or one the house style adds.", "silver");
+    private static final Key<Optional<Written<Alloy>>> ALLOY = KEYS.may("alloy", Texts.oneOf(Alloy.all(), Alloy::id, ""),
+            "The two metals its coins are taken to be made of; where a coin has a density, a fineness is worked out from it.",
+            "gold-silver");
     private static final Key<Optional<Written<String>>> DATE = KEYS.may("date", Texts.WORDS, "When it was struck, as printed.",
             "c. 212–208 BC");
     private static final Key<Optional<Written<String>>> STANDARD = KEYS.may("standard", Texts.WORDS, "The weight standard, as printed.",
@@ -63,7 +67,7 @@ final class TypeKeys {
 
     private static Type bind(Fields f) {
         return new Type(f.get(ID), f.get(MINT), f.get(RULER), f.get(ORDER), f.get(ISSUE), f.get(DENOMINATION), f.get(METAL),
-                f.get(DATE), f.get(STANDARD), f.get(SHAPE), f.get(MADE), f.get(UNIFACE), f.get(DIAMETER_MEANS),
+                f.get(ALLOY), f.get(DATE), f.get(STANDARD), f.get(SHAPE), f.get(MADE), f.get(UNIFACE), f.get(DIAMETER_MEANS),
                 f.get(OBVERSE).orElse(Side.BLANK), f.get(REVERSE).orElse(Side.BLANK), f.get(REFERENCES), f.get(LIMITS),
                 f.get(NOTE), f.place());
     }

@@ -49,7 +49,7 @@ final class ConversionParagraph implements MethodsParagraph {
             return "twelve hours to the full turn";
         }
         return "1 " + unit.name() + " = " + figure(unit.factor()) + Grammar.NO_BREAK
-                + (kind == Kind.WEIGHT ? Units.GRAM : Units.MILLIMETRE).symbol() + ", " + source(unit.source());
+                + Units.normal(kind.dimension()).symbol() + ", " + source(unit.source());
     }
 
     private static String sizes(Conversion conversion) {
@@ -78,6 +78,8 @@ final class ConversionParagraph implements MethodsParagraph {
             case WEIGHT -> "grams";
             case AXIS -> "clock hours";
             case DIAMETER, THICKNESS -> "millimetres";
+            case DENSITY -> "grams per cubic centimetre";
+            case SURFACE -> "square millimetres";
         };
     }
 }

@@ -17,6 +17,7 @@ public final class EnglishMethods implements MethodsLanguage {
             new MethodsTopic("Damage", List.of(new DamageParagraph())),
             new MethodsTopic("Diameters", List.of(new FlanParagraph())),
             new MethodsTopic("Die-axes", List.of(new AxisParagraph())),
+            new MethodsTopic("Density", List.of(new DensityParagraph())),
             new MethodsTopic("Signs", List.of(new SignsParagraph())));
 
     @Override

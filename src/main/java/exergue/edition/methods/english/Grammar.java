@@ -14,7 +14,8 @@ public final class Grammar {
     private static final List<String> NUMBERS = List.of("no", "one", "two", "three", "four", "five", "six", "seven",
             "eight", "nine", "ten");
 
-    private static final Map<String, String> PLURALS = Map.of("die-axis", "die-axes", "thickness", "thicknesses");
+    private static final Map<String, String> PLURALS = Map.of("die-axis", "die-axes", "thickness", "thicknesses",
+            "density", "densities");
 
     private Grammar() { }
 
@@ -46,6 +47,8 @@ public final class Grammar {
             case DIAMETER -> "diameter";
             case AXIS -> "die-axis";
             case THICKNESS -> "thickness";
+            case DENSITY -> "density";
+            case SURFACE -> "surface";
         };
     }
 

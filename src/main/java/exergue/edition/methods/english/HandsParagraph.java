@@ -52,7 +52,7 @@ final class HandsParagraph implements MethodsParagraph {
             return "none of them is printed";
         }
         List<String> shares = new ArrayList<>();
-        for (Kind kind : tally.style().order()) {
+        for (Kind kind : tally.style().printed()) {
             if (hand.printed(kind) > 0) {
                 shares.add(count(hand.printed(kind), noun(kind)));
             }

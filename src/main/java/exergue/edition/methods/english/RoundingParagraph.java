@@ -5,6 +5,7 @@ import exergue.edition.methods.Passage;
 import exergue.edition.methods.Tally;
 import exergue.measure.Kind;
 import exergue.measure.PrintForm;
+import exergue.measure.Units;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,10 +18,10 @@ final class RoundingParagraph implements MethodsParagraph {
         PrintForm form = tally.style().form();
         List<String> kinds = new ArrayList<>();
         List<String> rounded = new ArrayList<>();
-        for (Kind kind : tally.style().order()) {
+        for (Kind kind : tally.style().printed()) {
             if (kind != Kind.AXIS && tally.figures(kind) > 0) {
                 kinds.add(Grammar.plural(Grammar.noun(kind)) + " to "
-                        + fineness(form.decimals(kind), kind == Kind.WEIGHT ? "gram" : "millimetre"));
+                        + fineness(form.decimals(kind), Units.normal(kind.dimension()).name()));
                 if (tally.rounded().containsKey(kind)) {
                     rounded.add(Grammar.count(tally.rounded().get(kind), Grammar.noun(kind)));
                 }

@@ -4,6 +4,7 @@ import exergue.edition.methods.Hand;
 import exergue.edition.methods.MethodsParagraph;
 import exergue.edition.methods.Passage;
 import exergue.edition.methods.Tally;
+import exergue.model.HouseStyle;
 import exergue.model.Written;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,7 +31,9 @@ final class SecondHandParagraph implements MethodsParagraph {
         } else {
             sentences.add("Printed " + which + " is the first figure that the entry gives.");
         }
-        sentences.add("The other figures are kept with the record of the coin.");
+        sentences.add(tally.style().otherHands() == HouseStyle.OtherHands.PRINTED
+                ? "The other figures follow among the remarks on the coin, as recorded and as converted."
+                : "The other figures are kept with the record of the coin.");
         return Passage.of(sentences);
     }
 

@@ -4,10 +4,10 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 
-/** A diameter or a thickness: one figure, two directions ({@code 18 x 17 mm}) or a range ({@code 17-19 mm}). */
-final class LengthGrammar {
+/** One figure, or a range ({@code 17-19 mm}); for a diameter also two directions ({@code 18 x 17 mm}) or a size. */
+final class SpanGrammar {
 
-    private LengthGrammar() { }
+    private SpanGrammar() { }
 
     static Step<Reading> read(Qualified text, Task task) {
         List<Piece> pieces = text.pieces();

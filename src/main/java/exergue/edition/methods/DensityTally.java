@@ -1,0 +1,34 @@
+package exergue.edition.methods;
+
+import exergue.measure.Alloy;
+import exergue.measure.Kind;
+import exergue.measure.Reading;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Printed densities.
+ *
+ * @param weighed worked out here from weighings in air and in water
+ * @param given   as their source gives them
+ * @param alloys  for which a fineness is printed, the commonest first
+ */
+public record DensityTally(int weighed, int given, List<Tally.Count<Alloy>> alloys) {
+
+    static DensityTally of(List<Counted> coins) {
+        int weighed = 0;
+        int given = 0;
+        Counts<Alloy> alloys = new Counts<>(Comparator.comparing(Alloy::id));
+        for (Counted coin : coins) {
+            Optional<Reading.Read> density = coin.figure(Kind.DENSITY);
+            if (density.isPresent()) {
+                weighed += density.get().weighedInWater() ? 1 : 0;
+                given += density.get().weighedInWater() ? 0 : 1;
+                coin.type().alloy().filter(alloy -> alloy.value().fineness(density.get().first()).isPresent())
+                        .ifPresent(alloy -> alloys.add(alloy.value()));
+            }
+        }
+        return new DensityTally(weighed, given, alloys.commonestFirst());
+    }
+}

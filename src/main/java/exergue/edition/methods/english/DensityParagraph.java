@@ -1,0 +1,45 @@
+package exergue.edition.methods.english;
+
+import exergue.edition.methods.DensityTally;
+import exergue.edition.methods.MethodsParagraph;
+import exergue.edition.methods.Passage;
+import exergue.edition.methods.Tally;
+import exergue.measure.Alloy;
+import exergue.measure.Density;
+import java.util.ArrayList;
+import java.util.List;
+
+/** How densities were found, what fineness follows from them, and how little that is worth without a sound alloy. */
+final class DensityParagraph implements MethodsParagraph {
+
+    @Override
+    public List<Passage> passages(Tally tally) {
+        DensityTally densities = tally.densities();
+        List<String> sentences = new ArrayList<>();
+        if (densities.weighed() > 0) {
+            sentences.add("The " + Grammar.agree(densities.weighed(), "density") + " of "
+                    + Grammar.count(densities.weighed(), "coin") + " " + Grammar.was(densities.weighed())
+                    + " found by weighing in air and in water, with the density of water at its temperature ("
+                    + Density.WATER_SOURCE + ") and the buoyancy of air taken into account.");
+        }
+        if (densities.given() > 0) {
+            sentences.add("The " + Grammar.agree(densities.given(), "density") + " of "
+                    + Grammar.count(densities.given(), "coin") + " " + Grammar.is(densities.given())
+                    + " given as in the source.");
+        }
+        densities.alloys().forEach(count -> sentences.add(fineness(count)));
+        if (!densities.alloys().isEmpty()) {
+            sentences.add(Density.CAUTION);
+        }
+        return Passage.of(sentences);
+    }
+
+    private static String fineness(Tally.Count<Alloy> count) {
+        Alloy alloy = count.thing();
+        return "From the density the share of " + alloy.heavier() + " is worked out for "
+                + Grammar.count(count.times(), "coin") + " as if alloyed with nothing but " + alloy.lighter() + " ("
+                + alloy.heavier() + " " + alloy.heavierDensity().toPlainString() + " and " + alloy.lighter() + " "
+                + alloy.lighterDensity().toPlainString() + Grammar.NO_BREAK + "g/cm³), in brackets the least and the most that the "
+                + "precision of the density allows.";
+    }
+}
