@@ -1,41 +1,64 @@
 package exergue.edition;
 
 import exergue.measure.Kind;
+import exergue.model.BookWord;
+import exergue.model.Damage;
+import exergue.model.Language;
+import exergue.model.Making;
 import exergue.model.Reference.Relation;
-import java.util.List;
+import exergue.model.Shape;
+import java.util.Locale;
+import java.util.Map;
 
-/** The words the tool itself puts into a book, in the language of the book. The methods statement has its own. */
-public record BookWords(String contents, String methods, String catalogue, String works, String obverse,
-                        String reverse, String uniface, String legend, String obverseOf, String reverseOf,
-                        String thisCoin, String sameDies, String variant, String notIn, String diameter, Measured measured) {
+/**
+ * The words of one book: those of its language, but for those the house has otherwise.
+ *
+ * @param own the house's own words; empty for most
+ */
+record BookWords(Language language, Map<BookWord, String> own) {
 
-    public static final BookWords ENGLISH = new BookWords("Contents", "How the coins were measured", "Catalogue",
-            "Works cited", "Obv.", "Rev.", "uniface", "legend", "Obverse of no.", "Reverse of no.",
-            "this coin:", "same dies:", "variant:", "not in", "diameter:",
-            new Measured(List.of("weight", "diameter", "die-axis", "thickness", "density", "surface"),
-                    "by its density %s %s if alloyed with nothing but %s"));
-
-    /**
-     * Words for what is measured, where it stands among the remarks.
-     *
-     * @param nouns    in the order of {@link Kind}
-     * @param fineness with places for the share, the metal and the other metal
-     */
-    public record Measured(List<String> nouns, String fineness) {
-
-        String noun(Kind kind) {
-            return nouns.get(kind.ordinal());
-        }
+    String of(BookWord word) {
+        return own.getOrDefault(word, word.in(language));
     }
 
-    /** What stands before a reference; empty for the plain case. */
-    public String relation(Relation relation) {
+    String of(Kind kind) {
+        return of(BookWord.of(kind));
+    }
+
+    /** @param metal as an alloy names it: "gold" */
+    String metal(String metal) {
+        return of(BookWord.valueOf(metal.toUpperCase(Locale.ROOT)));
+    }
+
+    String of(Damage damage) {
+        return of(BookWord.of(damage));
+    }
+
+    String of(Making making) {
+        return of(BookWord.of(making));
+    }
+
+    String of(Shape shape) {
+        return of(BookWord.of(shape));
+    }
+
+    /** "diameter: across the flats" */
+    String with(BookWord label, String words) {
+        return of(label) + language.colon() + words;
+    }
+
+    /** What stands before a reference: "this coin:"; empty for the plain case. */
+    String relation(Relation relation) {
         return switch (relation) {
             case SAME_TYPE -> "";
-            case THIS_COIN -> thisCoin;
-            case SAME_DIES -> sameDies;
-            case VARIANT -> variant;
-            case NOT_IN -> notIn;
+            case THIS_COIN -> labelled(BookWord.THIS_COIN);
+            case SAME_DIES -> labelled(BookWord.SAME_DIES);
+            case VARIANT -> labelled(BookWord.VARIANT);
+            case NOT_IN -> of(BookWord.NOT_IN);
         };
+    }
+
+    private String labelled(BookWord word) {
+        return of(word) + language.colon().stripTrailing();
     }
 }

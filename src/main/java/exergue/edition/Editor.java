@@ -4,9 +4,11 @@ import exergue.edition.methods.MethodsLanguage;
 import exergue.edition.methods.english.EnglishMethods;
 import exergue.finding.Findings;
 import exergue.model.BookPlan;
+import exergue.model.BookWord;
 import exergue.model.Catalogue;
 import exergue.model.Chapter;
 import exergue.model.Inline;
+import exergue.model.Language;
 import exergue.model.Phrase;
 import exergue.model.TitleMatter;
 import exergue.model.Type;
@@ -33,9 +35,9 @@ public final class Editor {
     private final MethodsChapter methods;
     private final Set<String> anchors = new HashSet<>();
 
-    private Editor(Catalogue catalogue, BookWords words, MethodsLanguage language) {
+    private Editor(Catalogue catalogue, Language language) {
         this.catalogue = catalogue;
-        this.words = words;
+        this.words = new BookWords(language, catalogue.style().words());
         this.order = BookOrder.of(catalogue);
         Numbering numbers = Numbering.of(order);
         this.references = CrossReferences.of(catalogue, order, numbers);
@@ -43,13 +45,20 @@ public final class Editor {
         SpecimenMaker specimens = new SpecimenMaker(catalogue, numbers, figures, references, words);
         this.entries = new EntriesMaker(catalogue,
                 new EntryMaker(catalogue, numbers, specimens, references, words), references);
-        this.methods = MethodsChapter.of(catalogue, order, numbers, language);
+        this.methods = MethodsChapter.of(catalogue, order, numbers, methods(language));
     }
 
     /** The book of a catalogue that has no errors; what leads nowhere in one that has is left out or shows its id. */
     public static Edited edit(Catalogue catalogue) {
-        Editor editor = new Editor(catalogue, BookWords.ENGLISH, new EnglishMethods());
+        Editor editor = new Editor(catalogue,
+                Language.of(catalogue.title().language().value()).orElse(Language.ENGLISH));
         return new Edited(editor.book(), editor.methods.findings());
+    }
+
+    private static MethodsLanguage methods(Language language) {
+        return switch (language) {
+            case ENGLISH, FRENCH, GERMAN, ITALIAN -> new EnglishMethods();
+        };
     }
 
     private Book book() {
@@ -79,11 +88,11 @@ public final class Editor {
         return switch (name.value()) {
             case "title" -> Optional.of(new Part.TitlePage(id));
             case "imprint" -> Optional.of(new Part.Imprint(id));
-            case "contents" -> Optional.of(new Part.Contents(id, heading(words.contents())));
-            case "methods" -> Optional.of(new Part.Text(id, heading(words.methods()),
+            case "contents" -> Optional.of(new Part.Contents(id, heading(words.of(BookWord.CONTENTS))));
+            case "methods" -> Optional.of(new Part.Text(id, heading(words.of(BookWord.METHODS)),
                     references.in(methods.blocks(name.place()))));
-            case "catalogue" -> Optional.of(new Part.Entries(id, heading(words.catalogue()), entries.of(order)));
-            case "works" -> Optional.of(new Part.WorksCited(id, heading(words.works()), WorkLines.of(catalogue)));
+            case "catalogue" -> Optional.of(new Part.Entries(id, heading(words.of(BookWord.CATALOGUE)), entries.of(order)));
+            case "works" -> Optional.of(new Part.WorksCited(id, heading(words.of(BookWord.WORKS)), WorkLines.of(catalogue)));
             default -> Optional.ofNullable(catalogue.chapters().get(name.value())).map(chapter -> text(id, chapter));
         };
     }

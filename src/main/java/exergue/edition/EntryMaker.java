@@ -3,6 +3,7 @@ package exergue.edition;
 import exergue.edition.BookOrder.TypeInBook;
 import exergue.edition.EntryBlock.Entry;
 import exergue.edition.EntryBlock.SideText;
+import exergue.model.BookWord;
 import exergue.model.Catalogue;
 import exergue.model.Inline;
 import exergue.model.Making;
@@ -49,12 +50,12 @@ final class EntryMaker {
         members.add(Sentence.capital(type.denomination().value()));
         Metal metal = catalogue.style().metals().get(type.metal().value());
         members.add(metal == null ? type.metal().value() : metal.sign());
-        String making = type.making().value().word();
+        String making = words.of(type.making().value());
         if (type.making().value() != Making.STRUCK && !type.denomination().value().contains(making)) {
             members.add(making);
         }
         if (type.shape().value() != Shape.ROUND) {
-            members.add(type.shape().value().word());
+            members.add(words.of(type.shape().value()));
         }
         type.date().map(Written::value).ifPresent(members::add);
         type.standard().map(Written::value).ifPresent(members::add);
@@ -64,8 +65,8 @@ final class EntryMaker {
     private List<SideText> sides(Type type) {
         List<SideText> sides = new ArrayList<>();
         boolean uniface = type.uniface().value();
-        side(words.obverse(), type.obverse(), uniface, sides);
-        side(words.reverse(), type.reverse(), uniface, sides);
+        side(words.of(BookWord.OBVERSE), type.obverse(), uniface, sides);
+        side(words.of(BookWord.REVERSE), type.reverse(), uniface, sides);
         return List.copyOf(sides);
     }
 
@@ -74,7 +75,7 @@ final class EntryMaker {
             sides.add(new SideText(label, side.legend().map(Written::value),
                     side.description().map(text -> references.inRuns(text.runs())).orElse(List.of())));
         } else if (uniface) {
-            sides.add(new SideText(label, Optional.empty(), List.of(new Inline.Words(words.uniface()))));
+            sides.add(new SideText(label, Optional.empty(), List.of(new Inline.Words(words.of(BookWord.UNIFACE)))));
         }
     }
 

@@ -3,6 +3,7 @@ package exergue.edition;
 import exergue.measure.Convention;
 import exergue.measure.Kind;
 import exergue.measure.Printer;
+import exergue.model.BookWord;
 import exergue.model.Catalogue;
 import exergue.model.Coin;
 import exergue.model.HouseStyle;
@@ -11,7 +12,6 @@ import exergue.model.Type;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -24,9 +24,9 @@ final class MeasuredRemarks {
     private final HouseStyle style;
     private final ReadingChoice choice;
     private final MeasurementLine line;
-    private final BookWords.Measured words;
+    private final BookWords words;
 
-    MeasuredRemarks(Catalogue catalogue, MeasurementLine line, BookWords.Measured words) {
+    MeasuredRemarks(Catalogue catalogue, MeasurementLine line, BookWords words) {
         this.catalogue = catalogue;
         this.style = catalogue.style();
         this.choice = ReadingChoice.of(style);
@@ -40,21 +40,22 @@ final class MeasuredRemarks {
         for (Kind kind : style.inRemarks()) {
             String member = line.member(coin, type, kind);
             if (!member.isEmpty()) {
-                remarks.add(words.noun(kind) + " " + member);
+                remarks.add(words.of(kind) + " " + member);
             }
         }
         if (style.printed().contains(Kind.DENSITY)) {
             Fineness.of(coin, type, choice).map(this::sentence).ifPresent(remarks::add);
         }
         if (style.otherHands() == HouseStyle.OtherHands.PRINTED) {
-            otherHands(coin, type).forEach((source, figures) -> remarks.add(source + ": " + String.join(", ", figures)));
+            otherHands(coin, type).forEach((source, figures) -> remarks.add(source + words.language().colon() + String.join(", ", figures)));
         }
         return remarks;
     }
 
     private String sentence(Fineness fineness) {
-        return String.format(Locale.ROOT, words.fineness(), fineness.share().text(), fineness.alloy().heavier(),
-                fineness.alloy().lighter());
+        return words.of(BookWord.FINENESS).replace("{share}", fineness.share().percent())
+                .replace("{metal}", words.metal(fineness.alloy().heavier()))
+                .replace("{other}", words.metal(fineness.alloy().lighter()));
     }
 
     /** "Pellingham: 59.7 gr (3.87 g), 0.70 in (18 mm)": each hand once, whatever the number of its blocks. */

@@ -85,6 +85,8 @@ public final class PrintedTexts {
                 style.quotes().open(), style.quotes().close(), style.quotes().innerOpen(),
                 style.quotes().innerClose()));
         style.metals().values().forEach(metal -> marks.add(metal.sign()));
+        marks.add(style.form().circa());
+        marks.addAll(style.words().values());
         marks.forEach(mark -> add(new Written<>(mark, HOUSE_STYLE)));
     }
 

@@ -1,5 +1,6 @@
 package exergue.edition;
 
+import exergue.model.BookWord;
 import exergue.model.Coin;
 import exergue.model.Inline;
 import exergue.model.Side;
@@ -34,10 +35,10 @@ final class Remarks {
      */
     static List<Inline> of(Coin coin, List<String> measured, Whereabouts whereabouts, Map<String, Work> works, BookWords words) {
         Remarks remarks = new Remarks();
-        remarks.sentence(String.join(", ", coin.damage().stream().map(damage -> damage.value().word()).toList()));
-        remarks.side(words.obverse(), coin.obverse(), words);
-        remarks.side(words.reverse(), coin.reverse(), words);
-        coin.diameterMeans().ifPresent(means -> remarks.sentence(words.diameter() + " " + means.value()));
+        remarks.sentence(String.join(", ", coin.damage().stream().map(damage -> words.of(damage.value())).toList()));
+        remarks.side(words.of(BookWord.OBVERSE), coin.obverse(), words);
+        remarks.side(words.of(BookWord.REVERSE), coin.reverse(), words);
+        coin.diameterMeans().ifPresent(means -> remarks.sentence(words.with(BookWord.DIAMETER, means.value())));
         measured.forEach(remarks::sentence);
         whereabouts.besides(coin).ifPresent(remarks::sentence);
         ReferenceTexts.lines(ReferenceTexts.of(coin.references(), works, words)).forEach(remarks::sentence);
@@ -52,7 +53,7 @@ final class Remarks {
         start();
         runs.add(new Inline.Emphasis(List.of(new Inline.Words(label))));
         Optional<String> legend = side.legend().map(Written::value);
-        legend.ifPresent(text -> runs.add(new Inline.Words(" " + words.legend() + " " + text + Sentence.stop(text))));
+        legend.ifPresent(text -> runs.add(new Inline.Words(" " + words.of(BookWord.LEGEND) + " " + text + Sentence.stop(text))));
         side.description().ifPresent(description -> {
             runs.add(new Inline.Words(" "));
             runs.addAll(description.runs());

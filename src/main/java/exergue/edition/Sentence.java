@@ -17,6 +17,6 @@ final class Sentence {
 
     /** What is still to be set after these words: nothing where an abbreviation or the sentence itself has closed them. */
     static String stop(String words) {
-        return words.matches("(?s).*[.!?…][”’»›“‘\"']?") ? "" : ".";
+        return words.matches("(?s).*[.!?…]\u202F?[”’»›“‘\"']?") ? "" : ".";
     }
 }

@@ -2,6 +2,7 @@ package exergue.edition;
 
 import exergue.edition.Specimen.Cell;
 import exergue.edition.Specimen.Picture;
+import exergue.model.BookWord;
 import exergue.model.Catalogue;
 import exergue.model.Coin;
 import exergue.model.Inline;
@@ -31,7 +32,7 @@ final class SpecimenMaker {
         this.references = references;
         this.whereabouts = new Whereabouts(catalogue);
         this.words = words;
-        this.measured = new MeasuredRemarks(catalogue, figures, words.measured());
+        this.measured = new MeasuredRemarks(catalogue, figures, words);
     }
 
     Specimen of(Coin coin, Type type) {
@@ -57,12 +58,13 @@ final class SpecimenMaker {
     private Optional<Picture> picture(Coin coin, Type type, String number) {
         return coin.photograph().filter(photo -> photo.obverse().isPresent() || photo.reverse().isPresent())
                 .map(photo -> new Picture(photo.obverse().map(Written::value), photo.reverse().map(Written::value),
-                        alternative(words.obverseOf(), number, type.obverse()),
-                        alternative(words.reverseOf(), number, type.reverse()),
+                        alternative(BookWord.OBVERSE_OF, number, type.obverse()),
+                        alternative(BookWord.REVERSE_OF, number, type.reverse()),
                         photo.credit().map(Written::value)));
     }
 
-    private static String alternative(String sideOf, String number, Side side) {
-        return sideOf + " " + number + side.description().map(Phrase::plain).map(text -> ": " + text).orElse("");
+    private String alternative(BookWord sideOf, String number, Side side) {
+        return words.of(sideOf) + " " + number
+                + side.description().map(Phrase::plain).map(text -> words.language().colon() + text).orElse("");
     }
 }

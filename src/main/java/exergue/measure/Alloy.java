@@ -35,10 +35,15 @@ public record Alloy(String heavier, BigDecimal heavierDensity, String lighter, B
     /** Share of the heavier metal by weight, 0 to 1, and the least and most that the step of the density allows. */
     public record Fineness(BigDecimal share, BigDecimal least, BigDecimal most) {
 
-        /** "52 (51–54) per cent": never finer than whole per cents, which is all that two weighings support. */
+        /** "52 (51–54) per cent" */
         public String text() {
+            return percent() + " per cent";
+        }
+
+        /** "52 (51–54)": never finer than whole per cents, which is all that two weighings support. */
+        public String percent() {
             String range = percent(least) + "–" + percent(most);
-            return percent(share) + (percent(least).equals(percent(most)) ? "" : " (" + range + ")") + " per cent";
+            return percent(share) + (percent(least).equals(percent(most)) ? "" : " (" + range + ")");
         }
 
         private static String percent(BigDecimal share) {

@@ -62,7 +62,7 @@ public final class Printer {
         if (reading.form() == Reading.Form.RANGE) {
             figures = figures.distinct();
         }
-        return new Printed(qualified(figures.collect(Collectors.joining(between)), reading.qualifier()),
+        return new Printed(qualified(figures.collect(Collectors.joining(between)), reading.qualifier(), form),
                 unit(reading.kind(), form), form);
     }
 
@@ -97,10 +97,10 @@ public final class Printer {
         return (whole.equals("0") ? "12" : whole) + "½";
     }
 
-    private static String qualified(String figure, Reading.Qualifier qualifier) {
+    private static String qualified(String figure, Reading.Qualifier qualifier, PrintForm form) {
         return switch (qualifier) {
             case NONE -> figure;
-            case ABOUT -> "c." + NO_BREAK + figure;
+            case ABOUT -> form.circa() + NO_BREAK + figure;
             case LESS_THAN -> "<" + NO_BREAK + figure;
             case MORE_THAN -> ">" + NO_BREAK + figure;
             case UNCERTAIN -> figure + "?";

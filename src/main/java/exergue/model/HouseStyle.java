@@ -25,15 +25,17 @@ import java.util.stream.Stream;
  * @param otherHands what becomes of figures that are not the ones printed
  * @param rows       specimens in aligned rows or in running lines
  * @param coinOrder  order of coins within their type
+ * @param words      words of the book that the house has otherwise than its language
  */
 public record HouseStyle(List<Kind> order, List<Kind> inRemarks, String separator, PrintForm form, String missing, String notApplicable,
                          String illegible, Signs signs, List<Written<String>> prefer, Map<String, Metal> metals,
-                         OtherHands otherHands, Rows rows, CoinOrder coinOrder, Quotes quotes) {
+                         OtherHands otherHands, Rows rows, CoinOrder coinOrder, Quotes quotes, Map<BookWord, String> words) {
 
     public HouseStyle {
         order = List.copyOf(order);
         inRemarks = inRemarks.stream().filter(Predicate.not(order::contains)).distinct().toList();
         prefer = List.copyOf(prefer);
+        words = Collections.unmodifiableMap(new LinkedHashMap<>(words));
         metals = Collections.unmodifiableMap(new LinkedHashMap<>(metals));
     }
 

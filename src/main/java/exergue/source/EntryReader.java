@@ -11,6 +11,8 @@ import exergue.source.text.Notebook;
 import exergue.source.text.SourceText;
 import exergue.source.text.TextCodes;
 import exergue.source.text.TextReader;
+import exergue.source.yaml.Scalar;
+import exergue.source.yaml.Value;
 import exergue.source.yaml.YamlReader;
 import java.io.IOException;
 import java.util.Optional;
@@ -44,6 +46,16 @@ final class EntryReader {
             return Optional.empty();
         }
         return kind.wanted().bind(read.value().get(), site(kind, file, desk));
+    }
+
+    /** The text of one key, without a word on anything else in the file: it will be read again. */
+    Optional<String> glance(String file, String key) throws IOException {
+        Optional<SourceText> text = texts.read(file);
+        if (text.isEmpty() || !(YamlReader.read(text.get(), new Notebook()).value().orElse(null) instanceof Value.Entries found)) {
+            return Optional.empty();
+        }
+        return found.entries().stream().filter(entry -> entry.key().text().equals(key))
+                .map(Value.Entry::value).filter(Scalar.class::isInstance).map(value -> ((Scalar) value).text()).findFirst();
     }
 
     /** A file of lists may be empty, or hold only comments: then there is none of what it lists. */

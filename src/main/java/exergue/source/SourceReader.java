@@ -6,6 +6,7 @@ import exergue.model.Catalogue;
 import exergue.model.Chapter;
 import exergue.model.Coin;
 import exergue.model.HouseStyle;
+import exergue.model.Language;
 import exergue.model.NaturalOrder;
 import exergue.model.Type;
 import exergue.model.Written;
@@ -54,7 +55,7 @@ public final class SourceReader {
 
     private Loaded read() throws IOException {
         Inventory inventory = new Inventory(files, notebook);
-        Desk desk = new Desk(notebook, files, STRAIGHT, Map.of());
+        Desk desk = new Desk(notebook, files, STRAIGHT, Map.of(), language());
         HouseStyle style = single(FileKind.HOUSE_STYLE, desk);
         desk = desk.with(style.quotes());
         Map<String, Written<Convention>> conventions = single(FileKind.CONVENTIONS, desk);
@@ -72,6 +73,13 @@ public final class SourceReader {
             inventory.reportUnread(seen, own.get().templates());
         }
         return new Loaded(own.map(file -> catalogue), notebook.findings());
+    }
+
+    /** What a house style means that says nothing, hangs on the language, which stands in a file that is read after it. */
+    private Language language() throws IOException {
+        String file = FileKind.CATALOGUE.where();
+        return files.contains(file) ? entries.glance(file, "language").flatMap(Language::of).orElse(Language.ENGLISH)
+                : Language.ENGLISH;
     }
 
     private Catalogue catalogue(Optional<CatalogueFile> own, HouseStyle style, Desk desk) throws IOException {

@@ -16,6 +16,7 @@ import exergue.model.FindSpot;
 import exergue.model.HouseStyle;
 import exergue.model.HouseStyle.CoinOrder;
 import exergue.model.Inline;
+import exergue.model.Language;
 import exergue.model.Metal;
 import exergue.model.Mint;
 import exergue.model.Prose;
@@ -53,6 +54,7 @@ final class CatalogueBuilder {
     private String notApplicable = "";
     private List<String> prefer = List.of();
     private CoinOrder coinOrder = CoinOrder.BY_ID;
+    private Language language = Language.ENGLISH;
 
     CatalogueBuilder() {
         mint("lykaia", "Lykaia");
@@ -128,6 +130,13 @@ final class CatalogueBuilder {
         return this;
     }
 
+    CatalogueBuilder language(Language other) {
+        language = other;
+        form = new PrintForm(form.weightDecimals(), form.diameterDecimals(), form.rounding(), other.decimalMark(),
+                form.unitSpace(), form.hourSign(), other.circa());
+        return this;
+    }
+
     CatalogueBuilder order(Kind... kinds) {
         order = List.of(kinds);
         return this;
@@ -179,15 +188,15 @@ final class CatalogueBuilder {
                 chapters, Optional.empty());
     }
 
-    private static TitleMatter title() {
+    private TitleMatter title() {
         return new TitleMatter(words("Coins"), Optional.empty(), List.of(), Optional.empty(), Optional.empty(),
-                Optional.empty(), Optional.empty(), Optional.empty(), List.of(), words("en"));
+                Optional.empty(), Optional.empty(), Optional.empty(), List.of(), words(language.code()));
     }
 
     private HouseStyle style() {
         return new HouseStyle(order, inRemarks, separator, form, "–", notApplicable, "[–]", new HouseStyle.Signs("°", "†"),
                 prefer.stream().map(CatalogueBuilder::words).toList(),
                 Map.of("silver", new Metal("silver", "AR", "silver")), otherHands, HouseStyle.Rows.ALIGNED, coinOrder,
-                new HouseStyle.Quotes("“", "”", "‘", "’"));
+                language.quotes(), Map.of());
     }
 }

@@ -1,6 +1,7 @@
 package exergue.source.keys;
 
 import exergue.model.BookPlan;
+import exergue.model.Language;
 import exergue.model.Phrase;
 import exergue.model.TitleMatter;
 import exergue.model.Written;
@@ -15,7 +16,10 @@ import exergue.source.shape.Site;
 import exergue.source.shape.Text;
 import exergue.source.shape.Texts;
 import exergue.source.yaml.Scalar;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -25,8 +29,14 @@ import java.util.Optional;
  */
 public record CatalogueFile(TitleMatter title, BookPlan plan, Optional<String> templates) {
 
-    private static final Text<Written<String>> LANGUAGE = new Text<>("language", List.of("en"), "", false, CatalogueFile::language,
+    private static final Text<Written<String>> LANGUAGE = new Text<>("language", Language.codes(), "", false, CatalogueFile::language,
             (site, place) -> new Written<>("en", place));
+
+    /** What else an author may call them. */
+    private static final Map<String, List<String>> MEANT = Map.of("en", List.of("english", "eng", "en-gb", "en-us"),
+            "fr", List.of("french", "français", "francais", "fra", "fre", "fr-fr"),
+            "de", List.of("german", "deutsch", "ger", "deu", "de-de", "de-at", "de-ch"),
+            "it", List.of("italian", "italiano", "ita", "it-it"));
 
     private static final Keys KEYS = new Keys("the catalogue");
 
@@ -43,7 +53,7 @@ public record CatalogueFile(TitleMatter title, BookPlan plan, Optional<String> t
     private static final Key<List<Phrase>> IMPRINT = KEYS.or("imprint", new ListOf<>(Texts.LINE), "",
             "Lines for the back of the title page.", "[First published 2026, Set in Gentium]");
     private static final Key<Written<String>> LANGUAGE_KEY = KEYS.must("language", LANGUAGE,
-            "The language of the book; this version has English.", "en");
+            "The language of the book: English, French, German or Italian.", "en");
     private static final Key<BookPlan> PARTS = KEYS.must("parts", parts(), "The parts of the book in their order.", "");
     private static final Key<Optional<Written<String>>> TEMPLATES = KEYS.may("templates", PathTexts.FOLDER,
             "Folder with page templates of the catalogue's own.", "templates");
@@ -69,11 +79,14 @@ public record CatalogueFile(TitleMatter title, BookPlan plan, Optional<String> t
     }
 
     private static Optional<Written<String>> language(Scalar scalar, Site site) {
-        if (scalar.text().equals("en")) {
-            return Optional.of(new Written<>("en", scalar.place()));
+        if (Language.of(scalar.text()).isPresent()) {
+            return Optional.of(new Written<>(scalar.text(), scalar.place()));
         }
-        site.report(ShapeCodes.LANGUAGE_NOT_YET, scalar.place(), "The language “" + scalar.text() + "” is not one this version can set.",
-                "Write language: en. English is the only language of this version.");
+        Optional<Language> meant = Arrays.stream(Language.values())
+                .filter(language -> MEANT.get(language.code()).contains(scalar.text().toLowerCase(Locale.ROOT))).findFirst();
+        site.report(ShapeCodes.LANGUAGE_NOT_YET, scalar.place(), "The language “" + scalar.text() + "” is not one a book can be set in.",
+                meant.map(language -> "Write language: " + language.code() + " for " + language.englishName() + ".")
+                        .orElse("Write one of these: en (English), fr (French), de (German), it (Italian)."));
         return Optional.empty();
     }
 }

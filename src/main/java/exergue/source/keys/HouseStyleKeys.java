@@ -1,9 +1,11 @@
 package exergue.source.keys;
 
+import exergue.model.BookWord;
 import exergue.model.HouseStyle;
 import exergue.model.HouseStyle.CoinOrder;
 import exergue.model.HouseStyle.OtherHands;
 import exergue.model.HouseStyle.Rows;
+import exergue.model.Language;
 import exergue.model.Metal;
 import exergue.model.Written;
 import exergue.source.shape.Block;
@@ -39,7 +41,9 @@ final class HouseStyleKeys {
     private static final Key<Written<CoinOrder>> COIN_ORDER = KEYS.or("coin-order",
             Texts.oneOf(List.of(CoinOrder.values()), CoinOrder::words, ""), "by id", "Order of coins within their type.", "by dies");
     private static final Key<HouseStyle.Quotes> QUOTATION_MARKS = KEYS.or("quotation-marks", quotes(), "",
-            "The quotation marks that straight ones are set as.", "");
+            "The quotation marks that straight ones are set as; unless written, those of the language.", "");
+    private static final Key<Map<BookWord, String>> WORDS = KEYS.or("words", words(), "",
+            "Words of the book that you want otherwise than its language has them.", "");
 
     static final Block<HouseStyle> BLOCK = KEYS.block(HouseStyleKeys::bind);
 
@@ -49,7 +53,7 @@ final class HouseStyleKeys {
         MeasurementLine line = f.get(LINE);
         return new HouseStyle(line.order(), line.inRemarks(), line.separator(), line.form(), line.missing(), line.notApplicable(), line.illegible(),
                 f.get(SIGNS), f.get(PREFER), metals(f.get(METALS)), f.get(OTHER_HANDS).value(), f.get(SPECIMENS).value(), f.get(COIN_ORDER).value(),
-                f.get(QUOTATION_MARKS));
+                f.get(QUOTATION_MARKS), f.get(WORDS));
     }
 
     private static Map<String, Metal> metals(Optional<Map<String, Metal>> added) {
@@ -81,11 +85,30 @@ final class HouseStyleKeys {
 
     private static Block<HouseStyle.Quotes> quotes() {
         Keys keys = new Keys("the quotation marks");
-        Key<Written<String>> open = keys.or("open", Texts.WORDS, "“", "Opening mark.", "‘");
-        Key<Written<String>> close = keys.or("close", Texts.WORDS, "”", "Closing mark.", "’");
-        Key<Written<String>> innerOpen = keys.or("inner-open", Texts.WORDS, "‘", "Opening mark inside another.", "“");
-        Key<Written<String>> innerClose = keys.or("inner-close", Texts.WORDS, "’", "Closing mark inside another.", "”");
-        return keys.block(f -> new HouseStyle.Quotes(f.get(open).value(), f.get(close).value(), f.get(innerOpen).value(),
-                f.get(innerClose).value()));
+        Key<Optional<Written<String>>> open = keys.may("open", Texts.WORDS, "Opening mark.", "‘");
+        Key<Optional<Written<String>>> close = keys.may("close", Texts.WORDS, "Closing mark.", "’");
+        Key<Optional<Written<String>>> innerOpen = keys.may("inner-open", Texts.WORDS, "Opening mark inside another.", "“");
+        Key<Optional<Written<String>>> innerClose = keys.may("inner-close", Texts.WORDS, "Closing mark inside another.", "”");
+        return keys.block(f -> {
+            HouseStyle.Quotes usual = f.site().desk().language().quotes();
+            return new HouseStyle.Quotes(f.get(open).map(Written::value).orElse(usual.open()),
+                    f.get(close).map(Written::value).orElse(usual.close()),
+                    f.get(innerOpen).map(Written::value).orElse(usual.innerOpen()),
+                    f.get(innerClose).map(Written::value).orElse(usual.innerClose()));
+        });
+    }
+
+    private static Block<Map<BookWord, String>> words() {
+        Keys keys = new Keys("the words of the book");
+        Map<BookWord, Key<Optional<Written<String>>>> own = new LinkedHashMap<>();
+        for (BookWord word : BookWord.values()) {
+            own.put(word, keys.may(word.key(), Texts.WORDS, "In place of “" + word.in(Language.ENGLISH) + "”.",
+                    word.in(Language.ENGLISH)));
+        }
+        return keys.block(f -> {
+            Map<BookWord, String> written = new LinkedHashMap<>();
+            own.forEach((word, key) -> f.get(key).ifPresent(text -> written.put(word, text.value())));
+            return written;
+        });
     }
 }

@@ -2,6 +2,7 @@ package exergue.source.keys;
 
 import exergue.measure.Kind;
 import exergue.measure.PrintForm;
+import exergue.model.Language;
 import exergue.model.Written;
 import exergue.source.shape.Block;
 import exergue.source.shape.Fields;
@@ -11,6 +12,7 @@ import exergue.source.shape.ListOf;
 import exergue.source.shape.Texts;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Optional;
 
 /** {@code measurement-line} of the house style. */
 record MeasurementLine(List<Kind> order, List<Kind> inRemarks, String separator, PrintForm form, String missing, String notApplicable,
@@ -27,9 +29,9 @@ record MeasurementLine(List<Kind> order, List<Kind> inRemarks, String separator,
             "What is printed among the remarks of those coins that have it, rather than in the line.", "[thickness, density]");
     private static final Key<Written<String>> SEPARATOR = KEYS.or("separator", Texts.WORDS_OR_NONE, ", ",
             "What stands between the members.", "\"; \"");
-    private static final Key<Written<String>> DECIMAL_MARK = KEYS.or("decimal-mark",
-            Texts.choice(List.of("point", "comma"), word -> word.equals("comma") ? "," : "."), "point",
-            "The decimal mark the book prints.", "comma");
+    private static final Key<Optional<Written<String>>> DECIMAL_MARK = KEYS.may("decimal-mark",
+            Texts.choice(List.of("point", "comma"), word -> word.equals("comma") ? "," : "."),
+            "The decimal mark the book prints; unless written, a point in English and a comma in other languages.", "comma");
     private static final Key<Written<String>> UNIT_SPACE = KEYS.or("unit-space",
             Texts.choice(List.of("narrow", "normal", "none"), MeasurementLine::space), "narrow",
             "The space between figure and unit. It never breaks.", "normal");
@@ -42,6 +44,8 @@ record MeasurementLine(List<Kind> order, List<Kind> inRemarks, String separator,
             "Where a figure half-way between two goes: to the even one, or up.", "half-up");
     private static final Key<Written<String>> HOUR_SIGN = KEYS.or("hour-sign", Texts.WORDS_OR_NONE, "h",
             "What stands for hours.", "\"\"");
+    private static final Key<Optional<Written<String>>> CIRCA = KEYS.may("circa", Texts.WORDS,
+            "Before a figure that is about right; unless written, c. in English, env. in French, ca. in German and Italian.", "ca.");
     private static final Key<Written<String>> MISSING = KEYS.or("missing", Texts.WORDS_OR_NONE, "–",
             "Printed where a figure is missing.", "n/a");
     private static final Key<Written<String>> NOT_APPLICABLE = KEYS.or("not-applicable", Texts.WORDS_OR_NONE, "",
@@ -52,8 +56,10 @@ record MeasurementLine(List<Kind> order, List<Kind> inRemarks, String separator,
     static final Block<MeasurementLine> BLOCK = KEYS.block(MeasurementLine::bind);
 
     private static MeasurementLine bind(Fields f) {
+        Language language = f.site().desk().language();
         PrintForm form = new PrintForm(f.get(WEIGHT_DECIMALS).value(), f.get(DIAMETER_DECIMALS).value(), f.get(ROUNDING).value(),
-                f.get(DECIMAL_MARK).value(), f.get(UNIT_SPACE).value(), f.get(HOUR_SIGN).value());
+                f.get(DECIMAL_MARK).map(Written::value).orElse(language.decimalMark()), f.get(UNIT_SPACE).value(),
+                f.get(HOUR_SIGN).value(), f.get(CIRCA).map(Written::value).orElse(language.circa()));
         return new MeasurementLine(kinds(f.get(ORDER)), kinds(f.get(IN_REMARKS)), f.get(SEPARATOR).value(), form,
                 f.get(MISSING).value(), f.get(NOT_APPLICABLE).value(), f.get(ILLEGIBLE).value());
     }

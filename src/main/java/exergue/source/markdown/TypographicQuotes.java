@@ -85,7 +85,7 @@ final class TypographicQuotes {
 
     private boolean isSpace(int i) {
         return i < 0 || i >= paragraph.length() || Character.isWhitespace(paragraph.charAt(i))
-                || paragraph.charAt(i) == '\u00A0';
+                || paragraph.charAt(i) == '\u00A0' || paragraph.charAt(i) == '\u202F';
     }
 
     private boolean isWordy(int i) {

@@ -2,6 +2,7 @@ package exergue.source.shape;
 
 import exergue.measure.Convention;
 import exergue.model.HouseStyle;
+import exergue.model.Language;
 import exergue.model.Written;
 import exergue.source.text.Notebook;
 import java.util.Map;
@@ -14,20 +15,21 @@ import java.util.Set;
  * @param files       every path of the tree
  * @param quotes      the house's quotation marks, for prose
  * @param conventions those declared, by id
+ * @param language    of the book
  */
 public record Desk(Notebook notebook, Set<String> files, HouseStyle.Quotes quotes,
-                   Map<String, Written<Convention>> conventions) {
+                   Map<String, Written<Convention>> conventions, Language language) {
 
     Desk with(Notebook other) {
-        return new Desk(other, files, quotes, conventions);
+        return new Desk(other, files, quotes, conventions, language);
     }
 
     public Desk with(HouseStyle.Quotes others) {
-        return new Desk(notebook, files, others, conventions);
+        return new Desk(notebook, files, others, conventions, language);
     }
 
     public Desk with(Map<String, Written<Convention>> declared) {
-        return new Desk(notebook, files, quotes, declared);
+        return new Desk(notebook, files, quotes, declared, language);
     }
 
     /** The convention of that name; one that says nothing where it is not declared. */

@@ -42,8 +42,9 @@ public final class ShapeCodes {
             "A part is one of those Exergue makes itself, or the path of a chapter in the folder.",
             "front: [titel, contents]", "front: [title, contents]");
     public static final Code LANGUAGE_NOT_YET = new Code("language-not-yet", ERROR, "The language is not one Exergue can set",
-            "Labels, hyphenation and quotation marks belong to a language. This version has English.",
-            "language: de", "language: en");
+            "Labels, the methods statement, decimal marks and quotation marks belong to a language. Exergue has English (en), "
+                    + "French (fr), German (de) and Italian (it).",
+            "language: deutsch", "language: de");
     private ShapeCodes() { }
 
     public static List<Code> all() {

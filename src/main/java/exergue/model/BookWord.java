@@ -1,0 +1,107 @@
+package exergue.model;
+
+import exergue.measure.Kind;
+import java.util.Locale;
+
+/**
+ * Words that the tool itself puts into a book, in every language; the methods statement has its own. A house can have
+ * any of them otherwise. Adjectives agree with "coin".
+ */
+public enum BookWord {
+
+    CONTENTS("Contents", "Table des matières", "Inhalt", "Indice"),
+    METHODS("How the coins were measured", "Comment les monnaies ont été mesurées", "Wie die Münzen gemessen wurden",
+            "Come sono state misurate le monete"),
+    CATALOGUE("Catalogue", "Catalogue", "Katalog", "Catalogo"),
+    WORKS("Works cited", "Ouvrages cités", "Abgekürzt zitierte Literatur", "Opere citate"),
+
+    OBVERSE("Obv.", "D/", "Vs.", "D/"),
+    REVERSE("Rev.", "R/", "Rs.", "R/"),
+    OBVERSE_OF("Obverse of no.", "Droit du n°", "Vorderseite von Nr.", "Dritto del n."),
+    REVERSE_OF("Reverse of no.", "Revers du n°", "Rückseite von Nr.", "Rovescio del n."),
+    LEGEND("legend", "légende", "Legende", "legenda"),
+    UNIFACE("uniface", "uniface", "einseitig", "uniface"),
+
+    WEIGHT("weight", "poids", "Gewicht", "peso"),
+    DIAMETER("diameter", "diamètre", "Durchmesser", "diametro"),
+    AXIS("die-axis", "axe", "Stempelstellung", "asse"),
+    THICKNESS("thickness", "épaisseur", "Dicke", "spessore"),
+    DENSITY("density", "densité", "Dichte", "densità"),
+    SURFACE("surface", "surface", "Oberfläche", "superficie"),
+    /** With places for the share, the metal it is a share of, and the other metal. */
+    FINENESS("by its density {share} per cent {metal} if alloyed with nothing but {other}",
+            "{metal} {share}\u202F% d’après la densité, si allié au seul {other}",
+            "nach der Dichte {share}\u00A0% {metal}, sofern nur mit {other} legiert",
+            "{metal} {share}\u00A0% secondo la densità, se in lega con il solo {other}"),
+    GOLD("gold", "or", "Gold", "oro"),
+    SILVER("silver", "argent", "Silber", "argento"),
+    COPPER("copper", "cuivre", "Kupfer", "rame"),
+
+    THIS_COIN("this coin", "cet exemplaire", "dieses Exemplar", "questo esemplare"),
+    SAME_DIES("same dies", "mêmes coins", "stempelgleich", "stessi conii"),
+    VARIANT("variant", "variante", "Variante", "variante"),
+    NOT_IN("not in", "absent de", "nicht in", "assente in"),
+
+    BROKEN("broken", "brisée", "gebrochen", "spezzata"),
+    CHIPPED("chipped", "ébréchée", "ausgebrochen", "scheggiata"),
+    PIERCED("pierced", "percée", "gelocht", "forata"),
+    CLIPPED("clipped", "rognée", "beschnitten", "tosata"),
+    MOUNTED("mounted", "montée en bijou", "gefasst", "montata"),
+    PLUGGED("plugged", "rebouchée", "gestopft", "otturata"),
+    CORRODED("corroded", "corrodée", "korrodiert", "corrosa"),
+    UNCLEANED("uncleaned", "non nettoyée", "ungereinigt", "non pulita"),
+
+    STRUCK("struck", "frappée", "geprägt", "coniata"),
+    CAST("cast", "coulée", "gegossen", "fusa"),
+    PUNCHED("punched", "poinçonnée", "gepunzt", "punzonata"),
+    MACHINE_STRUCK("machine-struck", "frappée à la machine", "maschinengeprägt", "coniata a macchina"),
+
+    ROUND("round", "ronde", "rund", "rotonda"),
+    OVAL("oval", "ovale", "oval", "ovale"),
+    SQUARE("square", "carrée", "quadratisch", "quadrata"),
+    RECTANGULAR("rectangular", "rectangulaire", "rechteckig", "rettangolare"),
+    POLYGONAL("polygonal", "polygonale", "vieleckig", "poligonale"),
+    IRREGULAR("irregular", "irrégulière", "unregelmäßig", "irregolare");
+
+    private final String english;
+    private final String french;
+    private final String german;
+    private final String italian;
+
+    BookWord(String english, String french, String german, String italian) {
+        this.english = english;
+        this.french = french;
+        this.german = german;
+        this.italian = italian;
+    }
+
+    public String in(Language language) {
+        return switch (language) {
+            case ENGLISH -> english;
+            case FRENCH -> french;
+            case GERMAN -> german;
+            case ITALIAN -> italian;
+        };
+    }
+
+    /** As the house style names it: {@code obverse-of}. */
+    public String key() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    public static BookWord of(Kind kind) {
+        return valueOf(kind.name());
+    }
+
+    public static BookWord of(Damage damage) {
+        return valueOf(damage.name());
+    }
+
+    public static BookWord of(Making making) {
+        return valueOf(making.name());
+    }
+
+    public static BookWord of(Shape shape) {
+        return valueOf(shape.name());
+    }
+}
