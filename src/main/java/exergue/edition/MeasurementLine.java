@@ -27,6 +27,8 @@ import java.util.Optional;
 public final class MeasurementLine {
 
     private static final char NO_BREAK_SPACE = '\u00A0';
+    /** Keeps a sign off a raised figure of the unit. */
+    private static final String NARROW_SPACE = "\u202F";
 
     private final HouseStyle style;
     private final ReadingChoice choice;
@@ -83,7 +85,9 @@ public final class MeasurementLine {
         Printer.Printed printed = Printer.print(figure.get(), style.form());
         String text = printed.figure().replace(' ', NO_BREAK_SPACE);
         String space = printed.unit().isEmpty() ? "" : style.form().unitSpace();
-        return new Cell(chosen.kind(), text, printed.unit(), space, signs(coin, chosen), "", decimals(text));
+        String signs = signs(coin, chosen);
+        boolean raised = !signs.isEmpty() && printed.unit().matches(".*[²³]");
+        return new Cell(chosen.kind(), text, printed.unit(), space, raised ? NARROW_SPACE + signs : signs, "", decimals(text));
     }
 
     private String mark(Chosen chosen) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import exergue.Golden;
 import exergue.finding.Finding;
+import exergue.measure.Alloy;
 import exergue.measure.Convention;
 import exergue.measure.Kind;
 import exergue.measure.PrintForm;
@@ -38,10 +39,25 @@ class MethodsStatementTest {
         cases.put("methods-flans", MethodsStatementTest::flans);
         cases.put("methods-thickness", MethodsStatementTest::thickness);
         cases.put("methods-compared", MethodsStatementTest::compared);
+        cases.put("methods-densities", MethodsStatementTest::densities);
         cases.put("methods-none", () -> new CatalogueBuilder().build());
         return cases.entrySet().stream().map(entry -> DynamicTest.dynamicTest(entry.getKey(), () ->
                 Golden.check(GOLDEN.resolve(entry.getKey()).resolve("statement.txt"),
                         Read.methods(entry.getValue().get()).replace('\u00A0', '~').replace('\u202F', '~'))));
+    }
+
+    private static Catalogue densities() {
+        CatalogueBuilder catalogue = new CatalogueBuilder().inRemarks(Kind.DENSITY, Kind.SURFACE);
+        catalogue.type("gold").alloy(Alloy.GOLD_SILVER);
+        catalogue.type("billon").alloy(Alloy.SILVER_COPPER);
+        catalogue.type("t");
+        for (int i = 1; i <= 4; i++) {
+            catalogue.coin("g" + i, "gold").measured("bench", "14.10 g", "20 mm", "6 h")
+                    .also(Kind.DENSITY, "14.10 g in air, 13.08 g in water, 20 °C");
+        }
+        catalogue.coin("b1", "billon").measured("bench", "8.6 g", "20 mm", "6 h").also(Kind.DENSITY, "9.4").also(Kind.SURFACE, "300 mm²");
+        catalogue.coin("b2", "t").measured("bench", "8.6 g", "20 mm", "6 h").also(Kind.DENSITY, "missing: not to be wetted");
+        return catalogue.build();
     }
 
     private static Catalogue plain() {

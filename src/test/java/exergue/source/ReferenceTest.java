@@ -12,6 +12,7 @@ import exergue.files.MemoryTree;
 import exergue.source.keys.FileKind;
 import exergue.source.reference.JsonSchema;
 import exergue.source.reference.KeyReference;
+import exergue.source.reference.UnitReference;
 import exergue.source.shape.Block;
 import exergue.source.shape.Key;
 import exergue.source.shape.ListOf;
@@ -34,6 +35,11 @@ class ReferenceTest {
     @Test
     void theCommittedPageIsWhatTheKeysSay() {
         Golden.check(Path.of("docs/reference/keys.md"), KeyReference.markdown());
+    }
+
+    @Test
+    void theCommittedPageOfUnitsIsWhatTheTableSays() {
+        Golden.check(Path.of("docs/reference/units.md"), UnitReference.markdown());
     }
 
     @ParameterizedTest

@@ -1,2 +1,2 @@
-/** The reference page and the JSON Schemas, written from the keys. */
+/** The reference pages of keys and units and the JSON Schemas, written from what the reader itself reads with. */
 package exergue.source.reference;

@@ -27,8 +27,10 @@ final class DensityParagraph implements MethodsParagraph {
                     + Grammar.count(densities.given(), "coin") + " " + Grammar.is(densities.given())
                     + " given as in the source.");
         }
-        densities.alloys().forEach(count -> sentences.add(fineness(count)));
         if (!densities.alloys().isEmpty()) {
+            sentences.add("From the density a fineness is worked out: " + String.join("; ",
+                    densities.alloys().stream().map(DensityParagraph::fineness).toList())
+                    + ". In brackets stand the least and the most that the precision of the density allows.");
             sentences.add(Density.CAUTION);
         }
         return Passage.of(sentences);
@@ -36,10 +38,8 @@ final class DensityParagraph implements MethodsParagraph {
 
     private static String fineness(Tally.Count<Alloy> count) {
         Alloy alloy = count.thing();
-        return "From the density the share of " + alloy.heavier() + " is worked out for "
-                + Grammar.count(count.times(), "coin") + " as if alloyed with nothing but " + alloy.lighter() + " ("
-                + alloy.heavier() + " " + alloy.heavierDensity().toPlainString() + " and " + alloy.lighter() + " "
-                + alloy.lighterDensity().toPlainString() + Grammar.NO_BREAK + "g/cm³), in brackets the least and the most that the "
-                + "precision of the density allows.";
+        return "for " + Grammar.count(count.times(), "coin") + " the share of " + alloy.heavier() + ", as if alloyed with "
+                + alloy.lighter() + " alone (" + alloy.heavier() + " " + alloy.heavierDensity().toPlainString() + ", "
+                + alloy.lighter() + " " + alloy.lighterDensity().toPlainString() + Grammar.NO_BREAK + "g/cm³)";
     }
 }

@@ -33,6 +33,7 @@ final class HowMeasured {
         how.weights().ifPresent(clauses::add);
         how.diameters().ifPresent(clauses::add);
         how.axes().ifPresent(clauses::add);
+        how.densities().ifPresent(clauses::add);
         List<String> sentences = new ArrayList<>();
         if (!clauses.isEmpty()) {
             sentences.add(Grammar.capital(String.join("; ", clauses)) + ".");
@@ -63,6 +64,12 @@ final class HowMeasured {
     private Optional<String> weights() {
         Convention.Weighing weighing = convention.weighing();
         return clause(Kind.WEIGHT, "taken", weighing.instrument().map(HowMeasured::with).orElse(""),
+                weighing.resolution().map(step -> step(step, weighing.unit(), "g")));
+    }
+
+    private Optional<String> densities() {
+        Convention.Weighing weighing = convention.weighing();
+        return clause(Kind.DENSITY, "found", weighing.instrument().map(HowMeasured::with).orElse(""),
                 weighing.resolution().map(step -> step(step, weighing.unit(), "g")));
     }
 
