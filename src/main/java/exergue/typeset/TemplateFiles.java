@@ -27,6 +27,12 @@ final class TemplateFiles {
         return folder.flatMap(f -> Paths.inside(name).map(n -> f + "/" + n)).filter(source::has);
     }
 
+    /** Whether the catalogue brings any file of its own. */
+    boolean anyOwn() throws IOException {
+        String start = folder.map(f -> f + "/").orElse("");
+        return !start.isEmpty() && source.files().stream().anyMatch(path -> path.startsWith(start));
+    }
+
     /** Where an author looks for the file: in the tree, or among the program's templates. */
     String shown(String name) {
         return own(name).orElse("templates/corpus/" + name);

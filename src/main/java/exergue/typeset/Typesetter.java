@@ -51,8 +51,27 @@ public final class Typesetter {
      */
     public static TypesetBook typeset(Book book, Setting setting, OutputStream pdf) throws IOException {
         Typesetter typesetter = new Typesetter(book, setting);
-        Optional<PageMap> pages = typesetter.run(pdf);
+        Optional<PageMap> pages = typesetter.runOrBlameTemplates(pdf);
         return new TypesetBook(pages.orElse(PageMap.UNKNOWN), Findings.of(typesetter.findings));
+    }
+
+    /**
+     * The page engine is not proof against every markup. With the program's own templates its failure is a bug of
+     * ours; with an author's templates it is most likely theirs, and they need to hear of it.
+     */
+    private Optional<PageMap> runOrBlameTemplates(OutputStream pdf) throws IOException {
+        try {
+            return run(pdf);
+        } catch (RuntimeException e) {
+            if (!files.anyOwn()) {
+                throw e;
+            }
+            findings.add(Finding.of(TypesetCodes.TEMPLATE_MARKUP, Place.ofFile(files.shown(BOOK)), "",
+                    "The page engine gave up on what the catalogue's own templates make: " + e,
+                    "Go back to the program's templates file by file until the book can be set, and compare the last "
+                            + "file with the program's."));
+            return Optional.empty();
+        }
     }
 
     private Optional<PageMap> run(OutputStream pdf) throws IOException {

@@ -137,6 +137,24 @@ class TrustTest {
         assertEquals(List.of("template-markup"), findings.all().stream().map(f -> f.code().id()).toList());
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"<html/>", "<p>x</p>", "<html><body><tr><td/></tr></body></html>",
+        "<html><head><title/></head><body><table><td>x</td></table></body></html>",
+        "<html><head><style>p { width: calc(1 / 0) } } {{ @page</style></head><body><p>x</p></body></html>"})
+    void strangeMarkupNeverBringsTheProgramDown(String markup) throws Exception {
+        Files.writeString(source.resolve("book.ftlh"), markup);
+        Outcome outcome = outcome(small());
+        assertFalse(outcome.findings().isEmpty(), "at least the missing title is worth a remark");
+    }
+
+    @Test
+    void whatTheEngineDoesNotUnderstandIsAFinding() throws Exception {
+        Files.writeString(source.resolve("page.css"), Files.readString(Path.of("templates/corpus/page.css"))
+                + "p { line-hight: 13pt; color: purplish }");
+        assertEquals(List.of("own/page.css page-engine-remark"), outcome(small()).findings().all().stream()
+                .map(f -> f.place() + " " + f.code().id()).distinct().toList());
+    }
+
     @Test
     void proseIsPrintedAndNeverObeyed() throws Exception {
         Place place = SampleBook.PLACE;
