@@ -13,8 +13,10 @@ import exergue.check.rules.ConventionWithoutDirection;
 import exergue.check.rules.ConventionWithoutHand;
 import exergue.check.rules.ConventionWithoutInstrument;
 import exergue.check.rules.DamageListedTwice;
+import exergue.check.rules.DateOutsideRuler;
 import exergue.check.rules.DensityBeyondAlloy;
 import exergue.check.rules.DiameterMeaningNotSaid;
+import exergue.check.rules.EraDateDisagrees;
 import exergue.check.rules.ExactFindSpotPrinted;
 import exergue.check.rules.FigureThatApplies;
 import exergue.check.rules.FindNumberUsedTwice;
@@ -31,6 +33,7 @@ import exergue.check.rules.TwoDiametersWanted;
 import exergue.check.rules.TypeWithoutCoins;
 import exergue.check.rules.UndeclaredConvention;
 import exergue.check.rules.UnknownCollection;
+import exergue.check.rules.UnknownEra;
 import exergue.check.rules.UnknownFindSpot;
 import exergue.check.rules.UnknownMetal;
 import exergue.check.rules.UnknownMint;
@@ -50,7 +53,7 @@ import java.util.List;
 public final class Checker {
 
     private static final List<Rule> RULES = List.of(
-            new IdUsedTwice(), new UnknownType(), new UnknownMint(), new UnknownRuler(), new UnknownMetal(),
+            new IdUsedTwice(), new UnknownType(), new UnknownMint(), new UnknownRuler(), new UnknownMetal(), new UnknownEra(),
             new UnknownWork(), new UndeclaredConvention(), new UnknownCollection(), new UnknownFindSpot(),
             new BrokenCrossReference(),
             new CatalogueNumberUsedTwice(), new CollectionNumberUsedTwice(), new FindNumberUsedTwice(),
@@ -61,6 +64,7 @@ public final class Checker {
             new WeightCountsWithoutNeed(),
             new ConventionWithoutHand(), new ConventionWithoutInstrument(), new ConventionWithoutDirection(),
             new ConventionNeverUsed(),
+            new DateOutsideRuler(), new EraDateDisagrees(),
             new SidesNotDescribed(), new LimitsReversed(), new TypeWithoutCoins(), new MintNeverUsed(),
             new RulerNeverUsed(),
             new WorkNeverCited(), new CollectionNeverUsed(), new FindSpotNeverUsed(), new ExactFindSpotPrinted());

@@ -65,7 +65,7 @@ final class EntriesMaker {
     private RulerHeading ruler(String mint, String id) {
         Optional<Ruler> ruler = Optional.ofNullable(catalogue.rulers().get(id));
         return new RulerHeading(Anchors.ruler(mint, id), ruler.map(r -> r.name().value()).orElse(id),
-                ruler.flatMap(Ruler::dates).map(Written::value), note(ruler.flatMap(Ruler::note)));
+                ruler.flatMap(Ruler::dates).map(new DateWords(catalogue.style())::of), note(ruler.flatMap(Ruler::note)));
     }
 
     private List<Inline> note(Optional<Phrase> note) {

@@ -26,6 +26,7 @@ final class EntryMaker {
     private final SpecimenMaker specimens;
     private final CrossReferences references;
     private final BookWords words;
+    private final DateWords dates;
 
     EntryMaker(Catalogue catalogue, Numbering numbers, SpecimenMaker specimens, CrossReferences references,
                BookWords words) {
@@ -34,6 +35,7 @@ final class EntryMaker {
         this.specimens = specimens;
         this.references = references;
         this.words = words;
+        this.dates = new DateWords(catalogue.style());
     }
 
     Entry of(TypeInBook inBook) {
@@ -44,7 +46,7 @@ final class EntryMaker {
                 references.in(type.note()), runningHead(type));
     }
 
-    /** Denomination, metal, date, weight standard; after the metal what is unusual in making or shape, not said twice. */
+    /** Denomination, metal, date, year of an era, weight standard; after the metal what is unusual in making or shape, not said twice. */
     private List<String> firstLine(Type type) {
         List<String> members = new ArrayList<>();
         members.add(Sentence.capital(type.denomination().value()));
@@ -57,7 +59,8 @@ final class EntryMaker {
         if (type.shape().value() != Shape.ROUND) {
             members.add(words.of(type.shape().value()));
         }
-        type.date().map(Written::value).ifPresent(members::add);
+        type.date().map(dates::of).ifPresent(members::add);
+        type.eraDate().map(dates::of).ifPresent(members::add);
         type.standard().map(Written::value).ifPresent(members::add);
         return List.copyOf(members);
     }
@@ -72,8 +75,12 @@ final class EntryMaker {
 
     private void side(String label, Side side, boolean uniface, List<SideText> sides) {
         if (!side.isBlank()) {
-            sides.add(new SideText(label, side.legend().map(Written::value),
-                    side.description().map(text -> references.inRuns(text.runs())).orElse(List.of())));
+            List<Inline> runs = new ArrayList<>();
+            if (side.retrograde()) {
+                runs.add(new Inline.Words(Sentence.capital(words.of(BookWord.RETROGRADE)) + ". "));
+            }
+            side.description().ifPresent(text -> runs.addAll(references.inRuns(text.runs())));
+            sides.add(new SideText(label, side.legend().map(legend -> legend.value().printed()), List.copyOf(runs)));
         } else if (uniface) {
             sides.add(new SideText(label, Optional.empty(), List.of(new Inline.Words(words.of(BookWord.UNIFACE)))));
         }

@@ -47,7 +47,6 @@ public final class PrintedTexts {
         });
         catalogue.rulers().values().forEach(ruler -> {
             all.add(ruler.name());
-            all.add(ruler.dates());
             all.phrase(ruler.note());
         });
         catalogue.works().values().forEach(all::work);
@@ -83,7 +82,8 @@ public final class PrintedTexts {
         List<String> marks = new ArrayList<>(List.of(style.separator(), style.missing(), style.notApplicable(),
                 style.illegible(), style.signs().otherHand(), style.signs().damaged(), style.form().hourSign(),
                 style.quotes().open(), style.quotes().close(), style.quotes().innerOpen(),
-                style.quotes().innerClose()));
+                style.quotes().innerClose(), style.dates().circa(), style.dates().uncertain()));
+        style.eras().values().forEach(era -> marks.add(era.sign()));
         style.metals().values().forEach(metal -> marks.add(metal.sign()));
         marks.add(style.form().circa());
         marks.addAll(style.words().values());
@@ -109,7 +109,6 @@ public final class PrintedTexts {
     private void type(Type type) {
         add(type.issue());
         add(type.denomination());
-        add(type.date());
         add(type.standard());
         add(type.diameterMeans());
         side(type.obverse());
@@ -151,7 +150,7 @@ public final class PrintedTexts {
     }
 
     private void side(Side side) {
-        add(side.legend());
+        add(side.legend().map(legend -> new Written<>(legend.value().text(), legend.place())));
         phrase(side.description());
     }
 

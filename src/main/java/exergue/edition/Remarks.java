@@ -9,7 +9,6 @@ import exergue.model.Written;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /** What there is to say of one coin after its figures and dies, in short sentences, each with its capital and its stop. */
 final class Remarks {
@@ -30,16 +29,16 @@ final class Remarks {
     }
 
     /**
-     * Damage; what its sides have other than the type; what its diameter means; what else was measured; where it was found, if the row gives
+     * Damage; what its sides have other than the type; what its diameter means; the year on it and what else was measured; where it was found, if the row gives
      * its collection; references; provenance.
      */
-    static List<Inline> of(Coin coin, List<String> measured, Whereabouts whereabouts, Map<String, Work> works, BookWords words) {
+    static List<Inline> of(Coin coin, List<String> besides, Whereabouts whereabouts, Map<String, Work> works, BookWords words) {
         Remarks remarks = new Remarks();
         remarks.sentence(String.join(", ", coin.damage().stream().map(damage -> words.of(damage.value())).toList()));
         remarks.side(words.of(BookWord.OBVERSE), coin.obverse(), words);
         remarks.side(words.of(BookWord.REVERSE), coin.reverse(), words);
         coin.diameterMeans().ifPresent(means -> remarks.sentence(words.with(BookWord.DIAMETER, means.value())));
-        measured.forEach(remarks::sentence);
+        besides.forEach(remarks::sentence);
         whereabouts.besides(coin).ifPresent(remarks::sentence);
         ReferenceTexts.lines(ReferenceTexts.of(coin.references(), works, words)).forEach(remarks::sentence);
         remarks.sentence(String.join("; ", coin.provenance().stream().map(Written::value).toList()));
@@ -52,8 +51,11 @@ final class Remarks {
         }
         start();
         runs.add(new Inline.Emphasis(List.of(new Inline.Words(label))));
-        Optional<String> legend = side.legend().map(Written::value);
-        legend.ifPresent(text -> runs.add(new Inline.Words(" " + words.of(BookWord.LEGEND) + " " + text + Sentence.stop(text))));
+        if (side.legend().isPresent() || side.retrograde()) {
+            String legend = side.legend().map(text -> " " + text.value().printed()).orElse("");
+            String way = side.retrograde() ? (legend.isEmpty() ? " " : ", ") + words.of(BookWord.RETROGRADE) : "";
+            runs.add(new Inline.Words(" " + words.of(BookWord.LEGEND) + legend + way + Sentence.stop(legend + way)));
+        }
         side.description().ifPresent(description -> {
             runs.add(new Inline.Words(" "));
             runs.addAll(description.runs());

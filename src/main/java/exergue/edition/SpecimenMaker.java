@@ -10,6 +10,7 @@ import exergue.model.Phrase;
 import exergue.model.Side;
 import exergue.model.Type;
 import exergue.model.Written;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -22,6 +23,7 @@ final class SpecimenMaker {
     private final CrossReferences references;
     private final Whereabouts whereabouts;
     private final BookWords words;
+    private final DateWords dates;
     private final MeasuredRemarks measured;
 
     SpecimenMaker(Catalogue catalogue, Numbering numbers, MeasurementLine figures, CrossReferences references,
@@ -32,6 +34,7 @@ final class SpecimenMaker {
         this.references = references;
         this.whereabouts = new Whereabouts(catalogue);
         this.words = words;
+        this.dates = new DateWords(catalogue.style());
         this.measured = new MeasuredRemarks(catalogue, figures, words);
     }
 
@@ -39,10 +42,18 @@ final class SpecimenMaker {
         String id = coin.id().value();
         String number = numbers.of(id).map(String::valueOf).orElse(Numbering.NO_COIN);
         List<Cell> cells = figures.cells(coin, type);
-        List<Inline> remarks = references.inRuns(Remarks.of(coin, measured.of(coin, type), whereabouts, catalogue.works(),
+        List<Inline> remarks = references.inRuns(Remarks.of(coin, besides(coin, type), whereabouts, catalogue.works(),
                 words));
         return new Specimen(Anchors.coin(id), number, cells, MeasurementLine.line(cells), dies(coin),
                 whereabouts.of(coin), remarks, references.in(coin.note()), picture(coin, type, number));
+    }
+
+    /** The year on it, and what else was measured. */
+    private List<String> besides(Coin coin, Type type) {
+        List<String> besides = new ArrayList<>();
+        coin.eraDate().map(dates::of).ifPresent(besides::add);
+        besides.addAll(measured.of(coin, type));
+        return besides;
     }
 
     /** "O1/R3"; a die that is not known is an en dash; nothing where neither is. */

@@ -20,6 +20,7 @@ public enum BookWord {
     OBVERSE_OF("Obverse of no.", "Droit du n°", "Vorderseite von Nr.", "Dritto del n."),
     REVERSE_OF("Reverse of no.", "Revers du n°", "Rückseite von Nr.", "Rovescio del n."),
     LEGEND("legend", "légende", "Legende", "legenda"),
+    RETROGRADE("retrograde", "rétrograde", "rückläufig", "retrograda"),
     UNIFACE("uniface", "uniface", "einseitig", "uniface"),
 
     WEIGHT("weight", "poids", "Gewicht", "peso"),

@@ -11,13 +11,14 @@ import java.util.Optional;
  * @param alsoMeasured other people's figures for the same coin
  * @param damage       what has changed its weight
  * @param weightCounts the author's word on whether the weight counts in statistics, against the rule for damage
+ * @param eraDate      year that stands on this coin; where its type has one too, this one is meant
  * @param obverse      only what differs from the type
  * @param number       pinned catalogue number; empty where the order of the book gives it
  */
 public record Coin(Written<String> id, Written<String> type, Optional<Written<Integer>> number,
                    Optional<Measurement> measured, List<Measurement> alsoMeasured,
                    List<Written<Damage>> damage, Optional<WeightCounts> weightCounts,
-                   Optional<Dies> dies, Side obverse, Side reverse,
+                   Optional<Dies> dies, Optional<EraDate> eraDate, Side obverse, Side reverse,
                    Optional<Holding> holding, Optional<Find> find, List<Written<String>> provenance,
                    List<Reference> references, Optional<Photograph> photograph,
                    Optional<Written<String>> diameterMeans, List<Prose> note, Place place) {

@@ -1,5 +1,7 @@
 package exergue.model;
 
+import exergue.dating.DateStyle;
+import exergue.dating.Era;
 import exergue.measure.Kind;
 import exergue.measure.PrintForm;
 import java.util.Collections;
@@ -26,16 +28,20 @@ import java.util.stream.Stream;
  * @param rows       specimens in aligned rows or in running lines
  * @param coinOrder  order of coins within their type
  * @param words      words of the book that the house has otherwise than its language
+ * @param dates      how dates are printed
+ * @param eras       eras by id, whose years can stand on coins
  */
 public record HouseStyle(List<Kind> order, List<Kind> inRemarks, String separator, PrintForm form, String missing, String notApplicable,
                          String illegible, Signs signs, List<Written<String>> prefer, Map<String, Metal> metals,
-                         OtherHands otherHands, Rows rows, CoinOrder coinOrder, Quotes quotes, Map<BookWord, String> words) {
+                         OtherHands otherHands, Rows rows, CoinOrder coinOrder, Quotes quotes, Map<BookWord, String> words,
+                         DateStyle dates, Map<String, Era> eras) {
 
     public HouseStyle {
         order = List.copyOf(order);
         inRemarks = inRemarks.stream().filter(Predicate.not(order::contains)).distinct().toList();
         prefer = List.copyOf(prefer);
         words = Collections.unmodifiableMap(new LinkedHashMap<>(words));
+        eras = Collections.unmodifiableMap(new LinkedHashMap<>(eras));
         metals = Collections.unmodifiableMap(new LinkedHashMap<>(metals));
     }
 

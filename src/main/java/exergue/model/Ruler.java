@@ -1,7 +1,8 @@
 package exergue.model;
 
+import exergue.dating.Dating;
 import java.util.Optional;
 
-/** A ruler, magistrate or period under whom coins were struck. @param dates as printed: "c. 212–198 BC" */
-public record Ruler(Written<String> id, Written<String> name, Optional<Written<String>> dates,
+/** A ruler, magistrate or period under whom coins were struck. @param dates of the reign or period */
+public record Ruler(Written<String> id, Written<String> name, Optional<Written<Dating>> dates,
                     Optional<Phrase> note) { }

@@ -1,5 +1,6 @@
 package exergue.model;
 
+import exergue.dating.Dating;
 import exergue.finding.Place;
 import exergue.measure.Alloy;
 import java.util.List;
@@ -11,7 +12,8 @@ import java.util.Optional;
  * @param order         place among the types of its ruler; types without one follow, by id
  * @param issue         small heading above this type and those after it with the same issue; types without one stand
  *                      before those with one
- * @param date          as printed
+ * @param date          when it was struck
+ * @param eraDate       year of an era that stands on the coins
  * @param standard      weight standard
  * @param uniface       one side blank: there is no axis
  * @param alloy         the two metals a fineness is worked out for, where a coin has a density
@@ -20,7 +22,8 @@ import java.util.Optional;
  */
 public record Type(Written<String> id, Written<String> mint, Optional<Written<String>> ruler,
                    Optional<Written<Integer>> order, Optional<Written<String>> issue,
-                   Written<String> denomination, Written<String> metal, Optional<Written<Alloy>> alloy, Optional<Written<String>> date,
+                   Written<String> denomination, Written<String> metal, Optional<Written<Alloy>> alloy,
+                   Optional<Written<Dating>> date, Optional<EraDate> eraDate,
                    Optional<Written<String>> standard, Written<Shape> shape, Written<Making> making,
                    Written<Boolean> uniface, Optional<Written<String>> diameterMeans,
                    Side obverse, Side reverse, List<Reference> references, Optional<Limits> limits,

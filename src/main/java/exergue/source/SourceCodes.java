@@ -1,6 +1,8 @@
 package exergue.source;
 
 import exergue.finding.Code;
+import exergue.source.keys.Dates;
+import exergue.source.keys.Legends;
 import exergue.source.keys.Readings;
 import exergue.source.markdown.MarkdownCodes;
 import exergue.source.shape.ShapeCodes;
@@ -17,6 +19,6 @@ public final class SourceCodes {
 
     public static List<Code> all() {
         return Stream.of(FileCodes.all(), TextCodes.all(), YamlCodes.all(), ShapeCodes.all(), NamedFile.codes(),
-                Readings.codes(), MarkdownCodes.all()).flatMap(List::stream).toList();
+                Readings.codes(), Dates.codes(), Legends.codes(), MarkdownCodes.all()).flatMap(List::stream).toList();
     }
 }

@@ -87,12 +87,12 @@ public final class MakeCatalogue {
                     order: %d
                     denomination: %s
                     metal: silver
-                    date: c. %d–%d BC
+                    date: -0%d~/-0%d~
                     obverse: {legend: ΟΡΟΥΑΝΩΝ, description: '%s; border of dots.'}
                     reverse: {legend: ΚΑΛΛΩΡ, description: '%s; letter in each quarter.'}
                     references: [{work: made-up, number: '%d'}]
                     """.formatted(typeId(type), ruler(type) / RULERS_OF_A_MINT, ruler(type), type,
-                    DENOMINATIONS[type % 3], 330 - ruler(type) % 200, 320 - ruler(type) % 200,
+                    DENOMINATIONS[type % 3], 329 - ruler(type) % 200, 319 - ruler(type) % 200,
                     DEVICES[type % 6], DEVICES[type * 5 % 6 == type % 6 ? (type + 1) % 6 : type * 5 % 6], type + 1));
         }
         return types;

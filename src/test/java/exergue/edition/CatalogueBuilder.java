@@ -1,6 +1,13 @@
 package exergue.edition;
 
+import exergue.dating.DateStyle;
+import exergue.dating.Dating;
+import exergue.dating.DatingParser;
+import exergue.dating.FromWords;
+import exergue.dating.Parsed;
 import exergue.finding.Place;
+import exergue.legend.Legend;
+import exergue.legend.LegendParser;
 import exergue.measure.Convention;
 import exergue.measure.Convention.AxisNotation;
 import exergue.measure.Convention.Direction;
@@ -108,7 +115,7 @@ final class CatalogueBuilder {
     }
 
     CatalogueBuilder ruler(String id, String name, String dates) {
-        rulers.put(id, new Ruler(words(id), words(name), maybe(dates), Optional.empty()));
+        rulers.put(id, new Ruler(words(id), words(name), date(dates), Optional.empty()));
         return this;
     }
 
@@ -188,6 +195,16 @@ final class CatalogueBuilder {
                 chapters, Optional.empty());
     }
 
+    /** From what the book should print: "c. 300 BC". */
+    static Optional<Written<Dating>> date(String words) {
+        return FromWords.read(words).map(meant -> ((Parsed.Accepted) DatingParser.parse(meant.edtf())).dating())
+                .map(dating -> new Written<>(dating, PLACE));
+    }
+
+    static Optional<Written<Legend>> legend(String text) {
+        return Optional.of(new Written<>(LegendParser.parse(text).legend(), PLACE));
+    }
+
     private TitleMatter title() {
         return new TitleMatter(words("Coins"), Optional.empty(), List.of(), Optional.empty(), Optional.empty(),
                 Optional.empty(), Optional.empty(), Optional.empty(), List.of(), words(language.code()));
@@ -197,6 +214,6 @@ final class CatalogueBuilder {
         return new HouseStyle(order, inRemarks, separator, form, "–", notApplicable, "[–]", new HouseStyle.Signs("°", "†"),
                 prefer.stream().map(CatalogueBuilder::words).toList(),
                 Map.of("silver", new Metal("silver", "AR", "silver")), otherHands, HouseStyle.Rows.ALIGNED, coinOrder,
-                language.quotes(), Map.of());
+                language.quotes(), Map.of(), DateStyle.DEFAULT, Map.of());
     }
 }

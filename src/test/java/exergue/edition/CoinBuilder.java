@@ -117,7 +117,7 @@ final class CoinBuilder {
     }
 
     CoinBuilder legend(String text) {
-        obverse = new Side(maybe(text), Optional.empty());
+        obverse = new Side(CatalogueBuilder.legend(text), false, Optional.empty());
         return this;
     }
 
@@ -138,7 +138,7 @@ final class CoinBuilder {
 
     Coin build() {
         return new Coin(words(id), words(type), number.map(n -> new Written<>(n, PLACE)),
-                blocks.stream().findFirst(), blocks.stream().skip(1).toList(), damage, counts, dies, obverse,
+                blocks.stream().findFirst(), blocks.stream().skip(1).toList(), damage, counts, dies, Optional.empty(), obverse,
                 Side.BLANK, holding, find, provenance, references, photograph, Optional.empty(), note, PLACE);
     }
 }

@@ -81,11 +81,13 @@ final class TypeBuilder {
 
     Type build() {
         Side reverse = uniface ? Side.BLANK
-                : new Side(Optional.empty(), Optional.of(phrase("Ear of barley.")));
+                : new Side(Optional.empty(), false, Optional.of(phrase("Ear of barley.")));
         return new Type(words(id), words(mint), maybe(ruler), order.map(n -> new Written<>(n, PLACE)), maybe(issue),
-                words("drachm"), words("silver"), alloy.map(a -> new Written<>(a, PLACE)), maybe("c. 300 BC"), Optional.empty(), new Written<>(shape, PLACE),
+                words("drachm"), words("silver"), alloy.map(a -> new Written<>(a, PLACE)), CatalogueBuilder.date("c. 300 BC"),
+                Optional.empty(), Optional.empty(), new Written<>(shape, PLACE),
                 new Written<>(making, PLACE), new Written<>(uniface, PLACE), maybe(means),
-                new Side(maybe("ΛΥΚΑΙΩΝ"), Optional.of(phrase("Head of a wolf r."))), reverse, references,
+                new Side(CatalogueBuilder.legend("ΛΥΚΑΙΩΝ"), false,
+                Optional.of(phrase("Head of a wolf r."))), reverse, references,
                 Optional.empty(), List.of(), PLACE);
     }
 

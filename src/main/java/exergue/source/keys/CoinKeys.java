@@ -2,6 +2,7 @@ package exergue.source.keys;
 
 import exergue.model.Coin;
 import exergue.model.Damage;
+import exergue.model.EraDate;
 import exergue.model.Measurement;
 import exergue.model.Prose;
 import exergue.model.Reference;
@@ -37,6 +38,8 @@ final class CoinKeys {
     private static final Key<Optional<Coin.WeightCounts>> WEIGHT_COUNTS = KEYS.may("weight-counts", CoinParts.WEIGHT_COUNTS,
             "Your word on whether the weight counts in statistics, against the rule for damage.", "");
     private static final Key<Optional<Coin.Dies>> DIES = KEYS.may("dies", CoinParts.DIES, "The dies the coin was struck from.", "");
+    private static final Key<Optional<EraDate>> ERA_DATE = KEYS.may("era-date", Dates.ERA_DATE,
+            "The year of an era that stands on this coin, where its type has not one year.", "");
     private static final Key<Optional<Side>> OBVERSE = KEYS.may("obverse", SideKeys.BLOCK,
             "Only what differs from the obverse of the type.", "");
     private static final Key<Optional<Side>> REVERSE = KEYS.may("reverse", SideKeys.BLOCK,
@@ -61,7 +64,7 @@ final class CoinKeys {
 
     private static Coin bind(Fields f) {
         return new Coin(f.get(ID), f.get(TYPE), f.get(NUMBER), f.get(MEASURED), f.get(ALSO_MEASURED), f.get(DAMAGE),
-                f.get(WEIGHT_COUNTS), f.get(DIES), f.get(OBVERSE).orElse(Side.BLANK), f.get(REVERSE).orElse(Side.BLANK),
+                f.get(WEIGHT_COUNTS), f.get(DIES), f.get(ERA_DATE), f.get(OBVERSE).orElse(Side.BLANK), f.get(REVERSE).orElse(Side.BLANK),
                 f.get(COLLECTION), f.get(FIND), f.get(PROVENANCE), f.get(REFERENCES), f.get(PHOTOGRAPH),
                 f.get(DIAMETER_MEANS), f.get(NOTE), f.place());
     }

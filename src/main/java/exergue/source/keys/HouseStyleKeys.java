@@ -1,5 +1,7 @@
 package exergue.source.keys;
 
+import exergue.dating.DateStyle;
+import exergue.dating.Era;
 import exergue.model.BookWord;
 import exergue.model.HouseStyle;
 import exergue.model.HouseStyle.CoinOrder;
@@ -45,6 +47,10 @@ final class HouseStyleKeys {
     private static final Key<Map<BookWord, String>> WORDS = KEYS.or("words", words(), "",
             "Words of the book that you want otherwise than its language has them.", "");
 
+    private static final Key<DateStyle> DATES = KEYS.or("dates", DateStyleKeys.DATES, "", "How dates are printed.", "");
+    private static final Key<Optional<Map<String, Era>>> ERAS = KEYS.may("eras", new MapOf<>(DateStyleKeys.ERA),
+            "Eras whose years stand on coins, by id; ah, the years of the Hijra, is known.", "");
+
     static final Block<HouseStyle> BLOCK = KEYS.block(HouseStyleKeys::bind);
 
     private HouseStyleKeys() { }
@@ -53,7 +59,7 @@ final class HouseStyleKeys {
         MeasurementLine line = f.get(LINE);
         return new HouseStyle(line.order(), line.inRemarks(), line.separator(), line.form(), line.missing(), line.notApplicable(), line.illegible(),
                 f.get(SIGNS), f.get(PREFER), metals(f.get(METALS)), f.get(OTHER_HANDS).value(), f.get(SPECIMENS).value(), f.get(COIN_ORDER).value(),
-                f.get(QUOTATION_MARKS), f.get(WORDS));
+                f.get(QUOTATION_MARKS), f.get(WORDS), f.get(DATES), DateStyleKeys.eras(f.get(ERAS)));
     }
 
     private static Map<String, Metal> metals(Optional<Map<String, Metal>> added) {

@@ -1,5 +1,6 @@
 package exergue.source.keys;
 
+import exergue.dating.Dating;
 import exergue.model.Collection;
 import exergue.model.FindSpot;
 import exergue.model.Mint;
@@ -47,7 +48,8 @@ final class ListedKeys {
     private static Block<Ruler> ruler() {
         Keys keys = new Keys("a ruler");
         Key<Written<String>> name = keys.must("name", Texts.WORDS, "The heading of the ruler.", "Archon I");
-        Key<Optional<Written<String>>> dates = keys.may("dates", Texts.WORDS, "Dates as printed.", "c. 212–198 BC");
+        Key<Optional<Written<Dating>>> dates = keys.may("dates", Dates.EDTF, "From when to when, in EDTF: -0211/-0197 is 212–198 BC.",
+                "-0211/-0197");
         Key<Optional<Phrase>> note = keys.may("note", Texts.LINE, "A paragraph under the heading.", "He moved the mint.");
         return keys.block(f -> new Ruler(f.site().entry(), f.get(name), f.get(dates), f.get(note)));
     }

@@ -1,6 +1,8 @@
 package exergue.source.keys;
 
+import exergue.dating.Dating;
 import exergue.measure.Alloy;
+import exergue.model.EraDate;
 import exergue.model.Limits;
 import exergue.model.Making;
 import exergue.model.Prose;
@@ -40,8 +42,10 @@ final class TypeKeys {
     private static final Key<Optional<Written<Alloy>>> ALLOY = KEYS.may("alloy", Texts.oneOf(Alloy.all(), Alloy::id, ""),
             "The two metals its coins are taken to be made of; where a coin has a density, a fineness is worked out from it.",
             "gold-silver");
-    private static final Key<Optional<Written<String>>> DATE = KEYS.may("date", Texts.WORDS, "When it was struck, as printed.",
-            "c. 212–208 BC");
+    private static final Key<Optional<Written<Dating>>> DATE = KEYS.may("date", Dates.EDTF,
+            "When it was struck, in EDTF: -0211~/-0207~ is c. 212–208 BC.", "-0211~/-0207~");
+    private static final Key<Optional<EraDate>> ERA_DATE = KEYS.may("era-date", Dates.ERA_DATE,
+            "The year of an era that stands on the coins; printed with its years BC or AD.", "");
     private static final Key<Optional<Written<String>>> STANDARD = KEYS.may("standard", Texts.WORDS, "The weight standard, as printed.",
             "reduced local standard");
     private static final Key<Written<Shape>> SHAPE = KEYS.or("shape", Texts.oneOf(List.of(Shape.values()), Shape::word, ""), "round",
@@ -67,7 +71,7 @@ final class TypeKeys {
 
     private static Type bind(Fields f) {
         return new Type(f.get(ID), f.get(MINT), f.get(RULER), f.get(ORDER), f.get(ISSUE), f.get(DENOMINATION), f.get(METAL),
-                f.get(ALLOY), f.get(DATE), f.get(STANDARD), f.get(SHAPE), f.get(MADE), f.get(UNIFACE), f.get(DIAMETER_MEANS),
+                f.get(ALLOY), f.get(DATE), f.get(ERA_DATE), f.get(STANDARD), f.get(SHAPE), f.get(MADE), f.get(UNIFACE), f.get(DIAMETER_MEANS),
                 f.get(OBVERSE).orElse(Side.BLANK), f.get(REVERSE).orElse(Side.BLANK), f.get(REFERENCES), f.get(LIMITS),
                 f.get(NOTE), f.place());
     }

@@ -46,7 +46,11 @@ public record Site(Desk desk, Wanted<?> root, Written<String> entry, String path
         return Manuscript.of(scalar, new Manuscript.House(desk.notebook(), desk.files(), desk.quotes()), path);
     }
 
+    public void report(Finding finding) {
+        desk.notebook().add(finding);
+    }
+
     public void report(Code code, Place place, String what, String remedy) {
-        desk.notebook().add(Finding.of(code, place, path, what, remedy));
+        report(Finding.of(code, place, path, what, remedy));
     }
 }

@@ -1,0 +1,47 @@
+package exergue.source.keys;
+
+import exergue.finding.Code;
+import exergue.finding.Severity;
+import exergue.legend.Legend;
+import exergue.legend.LegendFault;
+import exergue.legend.LegendParser;
+import exergue.legend.Parsed;
+import exergue.model.Written;
+import exergue.source.shape.Site;
+import exergue.source.shape.Text;
+import exergue.source.yaml.Scalar;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Texts to legends; what {@code legend} remarks becomes findings at the very characters it means. */
+public final class Legends {
+
+    private static final Map<LegendFault, Code> CODES = codesByFault();
+
+    /** A legend with faults still stands in its place, as it was written. */
+    static final Text<Written<Legend>> LEGEND = new Text<>("legend", List.of(), "", false, Legends::legend,
+            (site, place) -> new Written<>(Legend.asWritten(""), place));
+
+    private Legends() { }
+
+    public static List<Code> codes() {
+        return List.copyOf(CODES.values());
+    }
+
+    private static Map<LegendFault, Code> codesByFault() {
+        Map<LegendFault, Code> codes = new EnumMap<>(LegendFault.class);
+        for (LegendFault fault : LegendFault.values()) {
+            codes.put(fault, new Code(fault.id(), Severity.ERROR, fault.title(), fault.why(), fault.faulty(), fault.mended()));
+        }
+        return codes;
+    }
+
+    private static Optional<Written<Legend>> legend(Scalar text, Site site) {
+        Parsed parsed = LegendParser.parse(text.text());
+        parsed.remarks().forEach(remark -> site.report(CODES.get(remark.fault()), text.at(remark.offset(), remark.length()),
+                remark.what(), remark.remedy()));
+        return Optional.of(new Written<>(parsed.legend(), text.place()));
+    }
+}
