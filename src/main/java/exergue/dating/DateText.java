@@ -16,10 +16,10 @@ record DateText(String text, Matcher parts) {
     private static final String SIGN = "[?~%]?";
 
     /** For the JSON Schema too, hence without named groups. */
-    static final String FORM = SIGN + "(?:Y-?[1-9][0-9]{4,7}|-?[0-9X]{4})" + SIGN
+    static final String FORM = SIGN + "(?:Y-?[1-9][0-9]{4,8}|-?[0-9X]{4})" + SIGN
             + "(?:-" + SIGN + "[0-9X]{2}" + SIGN + "(?:-" + SIGN + "[0-9X]{2}" + SIGN + ")?)?";
 
-    private static final Pattern PARTS = Pattern.compile("(" + SIGN + ")(?:Y(-?[1-9][0-9]{4,7})|(-?[0-9X]{4}))(" + SIGN + ")"
+    private static final Pattern PARTS = Pattern.compile("(" + SIGN + ")(?:Y(-?[1-9][0-9]{4,8})|(-?[0-9X]{4}))(" + SIGN + ")"
             + "(?:-(" + SIGN + ")([0-9X]{2})(" + SIGN + ")(?:-(" + SIGN + ")([0-9X]{2})(" + SIGN + "))?)?");
 
     private static final int LONG_YEAR = 2;

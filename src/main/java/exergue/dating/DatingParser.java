@@ -135,24 +135,34 @@ public final class DatingParser {
     }
 
     private static Parsed notEdtf(String text, int length) {
+        Optional<FromWords.Meant> meant = FromWords.read(text);
+        return meant.map(found -> meant(text, length, found))
+                .or(() -> yearDigits(text))
+                .orElseGet(() -> new Parsed.Refused(DatingFault.NOT_EDTF, 0, length, isNot(text), withoutEra(text).orElse(HOW),
+                        Optional.empty()));
+    }
+
+    private static String isNot(String text) {
+        return "“" + text + "” is not a date in EDTF.";
+    }
+
+    private static Parsed meant(String text, int length, FromWords.Meant meant) {
+        String remedy = meant.sure() ? "Write " + meant.edtf() + "." : "Did you mean " + meant.edtf() + ", which is "
+                + DatePrinter.print(meant.dating(), DateStyle.DEFAULT) + "?";
+        return new Parsed.Refused(DatingFault.NOT_EDTF, 0, length, isNot(text), remedy,
+                meant.sure() ? Optional.of(meant.edtf()) : Optional.empty());
+    }
+
+    private static Optional<Parsed> yearDigits(String text) {
         int offset = 0;
         for (String side : text.split("/", 2)) {
             Matcher year = SHORT_YEAR.matcher(side);
             if (year.matches()) {
-                return yearDigits(side, year, offset);
+                return Optional.of(yearDigits(side, year, offset));
             }
-            offset += side.length() + 1;
+            offset += side.codePointCount(0, side.length()) + 1;
         }
-        String what = "“" + text + "” is not a date in EDTF.";
-        Optional<FromWords.Meant> meant = FromWords.read(text);
-        if (meant.isPresent()) {
-            String edtf = meant.get().edtf();
-            return new Parsed.Refused(DatingFault.NOT_EDTF, 0, length, what,
-                    meant.get().sure() ? "Write " + edtf + "." : "Did you mean " + edtf + ", which is "
-                            + DatePrinter.print(meant.get().dating(), DateStyle.DEFAULT) + "?",
-                    Optional.of(edtf).filter(e -> meant.get().sure()));
-        }
-        return new Parsed.Refused(DatingFault.NOT_EDTF, 0, length, what, withoutEra(text).orElse(HOW), Optional.empty());
+        return Optional.empty();
     }
 
     /** “c. 120–110” and no word of BC or AD. */
@@ -169,7 +179,7 @@ public final class DatingParser {
 
     private static Parsed yearDigits(String side, Matcher year, int offset) {
         int number = Integer.parseInt(year.group(2));
-        String what = "“" + side + "” has not the four digits of a year.";
+        String what = "“" + side + "” does not have the four digits of a year.";
         String remedy;
         if (number > 9999) {
             remedy = "No coin is of that year; write four digits.";

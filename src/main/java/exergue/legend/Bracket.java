@@ -7,7 +7,7 @@ import java.util.Set;
 public enum Bracket {
 
     RESTORED("[", "]", "lost and restored"),
-    EXPANDED("(", ")", "an abbreviation written out"),
+    EXPANDED("(", ")", "written out by the editor"),
     OMITTED("⟨", "⟩", "left out by the cutter"),
     SUPERFLUOUS("{", "}", "cut by mistake"),
     ERASED("⟦", "⟧", "erased");
