@@ -2,6 +2,7 @@ package exergue.dating;
 
 import exergue.dating.DateStyle.Centuries;
 import exergue.dating.DateStyle.Ends;
+import java.util.function.BiFunction;
 
 /**
  * Years and spans of years in words. There is no year 0: EDTF's 0 is 1 BC.
@@ -22,17 +23,13 @@ record YearPrinter(DateStyle style, boolean bare) {
         return years.first() == years.last() ? years(years) : span(years, "/", YearPrinter::fewest);
     }
 
-    private interface LastFigure {
-        String of(int first, int last);
-    }
-
-    private String span(Years years, String between, LastFigure figure) {
+    private String span(Years years, String between, BiFunction<Integer, Integer, String> figure) {
         if (isBefore(years.first()) != isBefore(years.last())) {
             return before("" + number(years.first())) + between + style.eraWords().after("" + years.last());
         }
         int first = number(years.first());
         int last = number(years.last());
-        String figures = first + between + figure.of(first, last);
+        String figures = first + between + figure.apply(first, last);
         return isBefore(years.first()) ? before(figures) : after(figures);
     }
 

@@ -3,6 +3,7 @@ package exergue.legend;
 import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Predicate;
 
 /** The forms of a legend. */
 final class Letters {
@@ -63,11 +64,7 @@ final class Letters {
         return letters(parts, Bracket::isSeen).replaceAll("[^\\p{L}\\p{M}\\p{N} ]", " ").replaceAll(" +", " ").strip();
     }
 
-    private interface Wanted {
-        boolean holds(Bracket bracket);
-    }
-
-    private static String letters(List<Part> parts, Wanted wanted) {
+    private static String letters(List<Part> parts, Predicate<Bracket> wanted) {
         StringBuilder text = new StringBuilder();
         for (Part part : parts) {
             if (part instanceof Part.Plain plain) {
@@ -78,7 +75,7 @@ final class Letters {
                 text.append(Sign.without(ligature.letters(), DOT_BELOW, TIE));
             } else if (part instanceof Part.LineEnd) {
                 text.append(' ');
-            } else if (part instanceof Part.Bracketed bracketed && wanted.holds(bracketed.bracket())) {
+            } else if (part instanceof Part.Bracketed bracketed && wanted.test(bracketed.bracket())) {
                 text.append(letters(bracketed.parts(), wanted));
             }
         }
