@@ -57,6 +57,7 @@ final class Faces {
     }
 
     private static TrueTypeFont parse(Style style) {
+        Quiet.please();
         try (InputStream in = Faces.class.getClassLoader().getResourceAsStream(style.file)) {
             if (in == null) {
                 throw new IllegalStateException("the program comes without its face " + style.file);
