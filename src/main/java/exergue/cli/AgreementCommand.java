@@ -1,8 +1,10 @@
 package exergue.cli;
 
 import exergue.Exergue;
+import exergue.edition.methods.english.AgreementSentence;
 import exergue.files.Delivery;
 import exergue.finding.Findings;
+import exergue.measure.PrintForm;
 import exergue.study.Agreement;
 import exergue.study.AgreementPlot;
 import exergue.study.Differences;
@@ -45,7 +47,7 @@ final class AgreementCommand implements Callable<Integer> {
                 terminal.out().println("No coin was measured under two conventions, so there is nothing to compare.");
             } else {
                 terminal.out().print(AgreementTable.of(agreement.rows()));
-                agreement.sentences().forEach(sentence -> terminal.out().println("\n" + sentence));
+                agreement.pairs().forEach(pair -> terminal.out().println("\n" + AgreementSentence.of(pair, PrintForm.DEFAULT)));
                 draw(agreement);
             }
             return close(checked.findings());

@@ -48,9 +48,4 @@ public record Agreement(List<TwoHands> pairs) {
     public List<AgreementRow> rows() {
         return pairs.stream().flatMap(pair -> AgreementRow.of(pair).stream()).toList();
     }
-
-    /** One sentence for each pair, for the methods statement. */
-    public List<String> sentences() {
-        return pairs.stream().map(AgreementSentence::of).toList();
-    }
 }

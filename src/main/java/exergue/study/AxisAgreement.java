@@ -13,6 +13,11 @@ public record AxisAgreement(int n, int equal, int withinOneHour) {
     /** An hour from degrees: 30 degrees may come out a little above 1 h. */
     private static final double AN_HOUR = 1.0 + 1e-9;
 
+    /** False for so few coins that their agreement says nothing. */
+    public boolean tells() {
+        return n >= Differences.FEWEST;
+    }
+
     AxisAgreement and(double first, double second) {
         double apart = Math.abs(first - second) % 12;
         double hours = Math.min(apart, 12 - apart);

@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import exergue.Golden;
 import exergue.finding.Place;
 import exergue.measure.Convention;
+import exergue.edition.methods.english.AgreementSentence;
 import exergue.measure.Kind;
+import exergue.measure.PrintForm;
 import exergue.measure.Quantity;
 import exergue.measure.Reading;
 import exergue.measure.Unit;
@@ -57,7 +59,7 @@ class TwoHandsTest {
         Agreement agreement = new Agreement(List.of(TwoHands.of(BENCH, LIST, COINS), TwoHands.of(BENCH, LIST, COINS.subList(0, 2))));
         StringBuilder text = new StringBuilder();
         agreement.rows().forEach(row -> text.append(row).append('\n'));
-        agreement.sentences().forEach(sentence -> text.append(sentence).append('\n'));
+        agreement.pairs().forEach(pair -> text.append(AgreementSentence.of(pair, PrintForm.DEFAULT)).append('\n'));
         Golden.check(APPROVED.resolve("table.txt"), text.toString());
     }
 

@@ -1,9 +1,12 @@
 package exergue.edition.methods;
 
 import exergue.measure.Kind;
+import exergue.measure.PrintForm;
+import exergue.measure.Ratio;
 import exergue.measure.Reading;
 import exergue.measure.SizeScale;
 import exergue.measure.Unit;
+import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -22,6 +25,14 @@ public record Conversion(Kind kind, List<Unit> units, Optional<SizeScale> scale,
         private String key() {
             return scale.map(SizeScale::id).orElse(String.join(" ", units.stream().map(Unit::id).toList()));
         }
+    }
+
+    /** How many normal units one of these is: "0.06479891", "1000/443.296". */
+    public static String factor(Unit unit, PrintForm form) {
+        Ratio factor = unit.factor();
+        String over = form.decimal(factor.numerator());
+        return factor.denominator().compareTo(BigDecimal.ONE) == 0 ? over
+                : over + "/" + form.decimal(factor.denominator());
     }
 
     static List<Conversion> of(List<Counted> coins) {

@@ -1,6 +1,7 @@
 package exergue.edition.methods;
 
 import java.util.List;
+import java.util.Locale;
 
 /** What the methods statement is made of, in words as printed. */
 public sealed interface Passage {
@@ -46,6 +47,12 @@ public sealed interface Passage {
         public int length() {
             return rows.size();
         }
+    }
+
+    /** With a capital at its beginning. */
+    static String capital(String words) {
+        int first = words.offsetByCodePoints(0, 1);
+        return words.substring(0, first).toUpperCase(Locale.ROOT) + words.substring(first);
     }
 
     /** These sentences, or no passage if there are none. */

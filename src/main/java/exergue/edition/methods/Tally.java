@@ -65,6 +65,12 @@ public record Tally(int coins, Map<Kind, Integer> figures, List<Hand> hands, Lis
         return absences.stream().anyMatch(absence -> absence.status() == status);
     }
 
+    /** Titles of the conventions the house prefers, in its order, as far as they were used at all. */
+    public List<String> preferred() {
+        return style.prefer().stream().flatMap(id -> hands.stream()
+                .filter(hand -> hand.convention().id().equals(id.value()))).map(hand -> hand.convention().title()).toList();
+    }
+
     private static Agreement agreement(Catalogue catalogue, List<Hand> hands) {
         return new Agreement(hands.stream().filter(Hand::main)
                 .flatMap(main -> Agreement.of(catalogue, main.convention().id()).pairs().stream())

@@ -1,7 +1,7 @@
 package exergue.edition.methods.english;
 
-import exergue.edition.methods.Absence;
 import exergue.edition.methods.Absence.Reason;
+import exergue.edition.methods.Absence;
 import exergue.edition.methods.MethodsParagraph;
 import exergue.edition.methods.Passage;
 import exergue.edition.methods.Tally;

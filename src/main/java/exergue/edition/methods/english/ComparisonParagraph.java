@@ -1,33 +1,30 @@
 package exergue.edition.methods.english;
 
+import exergue.edition.methods.ComparisonTable;
 import exergue.edition.methods.MethodsParagraph;
 import exergue.edition.methods.Passage;
 import exergue.edition.methods.Tally;
-import exergue.measure.Convention;
-import exergue.measure.PrintForm;
 import exergue.study.Agreement;
-import exergue.study.AxisAgreement;
-import exergue.study.Differences;
 import exergue.study.TwoHands;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.function.Function;
 
 /** How far the main source agrees with the others: a sentence for one of them, a table for several. */
 final class ComparisonParagraph implements MethodsParagraph {
 
-    private static final String MINUS = "\u2212";
-    private static final String NONE = "–";
+    private static final ComparisonTable.Words TABLE = new ComparisonTable.Words("Source",
+            List.of("Weights", "mean difference (g)", "limits (g)"),
+            List.of("Diameters", "mean difference (mm)", "limits (mm)"),
+            List.of("Die-axes", "equal", "within 1" + Grammar.NO_BREAK + "{h}"), "to");
 
     @Override
     public List<Passage> passages(Tally tally) {
         Agreement agreement = tally.agreement();
         if (agreement.pairs().size() < 2) {
-            return Passage.of(agreement.sentences());
+            return Passage.of(agreement.pairs().stream()
+                    .map(pair -> AgreementSentence.of(pair, tally.style().form())).toList());
         }
-        return List.of(new Passage.Sentences("", introduction(agreement.pairs())), table(agreement.pairs(), tally));
+        return List.of(new Passage.Sentences("", introduction(agreement.pairs())), ComparisonTable.of(tally, TABLE));
     }
 
     private static List<String> introduction(List<TwoHands> pairs) {
@@ -44,56 +41,5 @@ final class ComparisonParagraph implements MethodsParagraph {
                     + "difference.");
         }
         return sentences;
-    }
-
-    private static Passage table(List<TwoHands> pairs, Tally tally) {
-        PrintForm form = tally.style().form();
-        List<String> heads = new ArrayList<>(List.of("Source"));
-        List<List<String>> rows = new ArrayList<>();
-        pairs.forEach(pair -> rows.add(new ArrayList<>(List.of(name(pair.second(), tally)))));
-        if (pairs.stream().anyMatch(pair -> pair.weight().isPresent())) {
-            heads.addAll(List.of("Weights", "mean difference (g)", "limits (g)"));
-            add(pairs, pair -> differences(pair.weights().size(), pair.weight(), 2, form), rows);
-        }
-        if (pairs.stream().anyMatch(pair -> pair.diameter().isPresent())) {
-            heads.addAll(List.of("Diameters", "mean difference (mm)", "limits (mm)"));
-            add(pairs, pair -> differences(pair.diameters().size(), pair.diameter(), 1, form), rows);
-        }
-        if (pairs.stream().anyMatch(pair -> pair.axes().n() > 0)) {
-            heads.addAll(List.of("Die-axes", "equal", "within 1" + Grammar.NO_BREAK + form.hourSign()));
-            add(pairs, pair -> axes(pair.axes()), rows);
-        }
-        return new Passage.Table(heads, rows);
-    }
-
-    /** The sign of the work where there is one: the paragraph on that source has told what it is. */
-    private static String name(Convention other, Tally tally) {
-        return tally.hands().stream().filter(hand -> hand.convention().id().equals(other.id()))
-                .flatMap(hand -> hand.work().stream()).map(work -> work.sign().value()).findFirst()
-                .orElse(Grammar.capital(other.title()));
-    }
-
-    private static void add(List<TwoHands> pairs, Function<TwoHands, List<String>> cells, List<List<String>> rows) {
-        for (int i = 0; i < pairs.size(); i++) {
-            rows.get(i).addAll(cells.apply(pairs.get(i)));
-        }
-    }
-
-    private static List<String> differences(int coins, Optional<Differences> found, int decimals, PrintForm form) {
-        return found.map(differences -> differences.rounded(decimals))
-                .map(rounded -> List.of(String.valueOf(coins), signed(rounded.mean(), form),
-                        signed(rounded.lower(), form) + Grammar.NO_BREAK + "to" + Grammar.NO_BREAK
-                                + signed(rounded.upper(), form)))
-                .orElse(List.of(String.valueOf(coins), NONE, NONE));
-    }
-
-    private static List<String> axes(AxisAgreement axes) {
-        return axes.n() == 0 ? List.of("0", NONE, NONE) : List.of(String.valueOf(axes.n()),
-                String.valueOf(axes.equal()), String.valueOf(axes.withinOneHour()));
-    }
-
-    private static String signed(BigDecimal value, PrintForm form) {
-        String sign = value.signum() < 0 ? MINUS : value.signum() > 0 ? "+" : "";
-        return sign + value.abs().toPlainString().replace(".", form.decimalMark());
     }
 }

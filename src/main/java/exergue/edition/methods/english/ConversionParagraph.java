@@ -5,11 +5,10 @@ import exergue.edition.methods.MethodsParagraph;
 import exergue.edition.methods.Passage;
 import exergue.edition.methods.Tally;
 import exergue.measure.Kind;
-import exergue.measure.Ratio;
+import exergue.measure.PrintForm;
 import exergue.measure.SizeScale;
 import exergue.measure.Unit;
 import exergue.measure.Units;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -24,7 +23,7 @@ final class ConversionParagraph implements MethodsParagraph {
         Set<Unit> explained = new HashSet<>();
         boolean weightsOrSizes = false;
         for (Conversion conversion : tally.conversions()) {
-            sentences.add(conversion.scale().isPresent() ? sizes(conversion) : sentence(conversion, explained));
+            sentences.add(conversion.scale().isPresent() ? sizes(conversion) : sentence(conversion, explained, tally.style().form()));
             weightsOrSizes |= conversion.kind() != Kind.AXIS;
         }
         if (weightsOrSizes) {
@@ -33,22 +32,22 @@ final class ConversionParagraph implements MethodsParagraph {
         return Passage.of(sentences);
     }
 
-    private static String sentence(Conversion conversion, Set<Unit> explained) {
+    private static String sentence(Conversion conversion, Set<Unit> explained, PrintForm form) {
         String noun = Grammar.agree(conversion.coins(), Grammar.noun(conversion.kind()));
         String is = Grammar.is(conversion.coins());
         String units = Grammar.list(conversion.units().stream().map(Unit::plural).toList());
         String what = "The " + noun + " printed for " + Grammar.count(conversion.coins(), "coin") + " " + is + " recorded in "
                 + units + " and " + is + " given here in " + normal(conversion.kind());
         List<String> factors = conversion.units().stream().filter(explained::add)
-                .map(unit -> factor(unit, conversion.kind())).toList();
+                .map(unit -> factor(unit, conversion.kind(), form)).toList();
         return factors.isEmpty() ? what + "." : what + " (" + String.join("; ", factors) + ").";
     }
 
-    private static String factor(Unit unit, Kind kind) {
+    private static String factor(Unit unit, Kind kind, PrintForm form) {
         if (kind == Kind.AXIS) {
             return "twelve hours to the full turn";
         }
-        return "1 " + unit.name() + " = " + figure(unit.factor()) + Grammar.NO_BREAK
+        return "1 " + unit.name() + " = " + Conversion.factor(unit, form) + Grammar.NO_BREAK
                 + Units.normal(kind.dimension()).symbol() + ", " + source(unit.source());
     }
 
@@ -65,12 +64,6 @@ final class ConversionParagraph implements MethodsParagraph {
     /** How a source came to the table of units is a note for the table's keepers, not for readers of the book. */
     private static String source(String noted) {
         return noted.replace(" (from memory)", "").replace(", as quoted", "");
-    }
-
-    private static String figure(Ratio factor) {
-        String over = factor.numerator().toPlainString();
-        return factor.denominator().compareTo(BigDecimal.ONE) == 0
-                ? over : over + "/" + factor.denominator().toPlainString();
     }
 
     private static String normal(Kind kind) {

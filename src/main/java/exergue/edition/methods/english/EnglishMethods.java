@@ -32,6 +32,6 @@ public final class EnglishMethods implements MethodsLanguage {
 
     @Override
     public List<StatedCount> statedCounts(String text) {
-        return StatedCounts.in(text);
+        return StatedCounts.READER.in(text);
     }
 }

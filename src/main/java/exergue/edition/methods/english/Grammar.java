@@ -1,8 +1,8 @@
 package exergue.edition.methods.english;
 
+import exergue.edition.methods.NumberWords;
 import exergue.measure.Kind;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /** Number and plural, lists, articles: what English asks of every sentence. */
@@ -11,8 +11,8 @@ public final class Grammar {
     /** Between a figure and its unit in running text. */
     static final String NO_BREAK = "\u00A0";
 
-    private static final List<String> NUMBERS = List.of("no", "one", "two", "three", "four", "five", "six", "seven",
-            "eight", "nine", "ten");
+    private static final NumberWords NUMBERS = new NumberWords(List.of("two", "three", "four", "five", "six", "seven",
+            "eight", "nine", "ten"), ",");
 
     private static final Map<String, String> PLURALS = Map.of("die-axis", "die-axes", "thickness", "thicknesses",
             "density", "densities");
@@ -21,7 +21,7 @@ public final class Grammar {
 
     /** Words up to ten, figures above. */
     public static String number(int n) {
-        return n < NUMBERS.size() ? NUMBERS.get(n) : String.format(Locale.ROOT, n < 10_000 ? "%d" : "%,d", n);
+        return n == 0 ? "no" : n == 1 ? "one" : NUMBERS.of(n);
     }
 
     /** "one coin", "12 coins" */
@@ -65,11 +65,6 @@ public final class Grammar {
         }
         int last = members.size() - 1;
         return String.join(", ", members.subList(0, last)) + " and " + members.get(last);
-    }
-
-    static String capital(String words) {
-        int first = words.offsetByCodePoints(0, 1);
-        return words.substring(0, first).toUpperCase(Locale.ROOT) + words.substring(first);
     }
 
     /**

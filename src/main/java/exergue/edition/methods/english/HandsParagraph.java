@@ -30,7 +30,7 @@ final class HandsParagraph implements MethodsParagraph {
             List<String> sentences = new ArrayList<>();
             sentences.add("The figures of the " + (tally.coins() == 1 ? "one coin" : count(tally.coins(), "coin"))
                     + " come from " + only.convention().title() + particulars(only) + ".");
-            sentences.addAll(HowMeasured.sentences(only));
+            sentences.addAll(HowMeasured.sentences(only, tally.style().form()));
             return Passage.of(sentences);
         }
         List<Passage> passages = new ArrayList<>(Passage.of(List.of("The catalogue describes "
@@ -43,8 +43,8 @@ final class HandsParagraph implements MethodsParagraph {
         List<String> sentences = new ArrayList<>();
         sentences.add(particulars(hand) + ": " + (hand.main() ? "the main source, with " : "") + "figures for "
                 + count(hand.coins(), "coin") + "; " + printed(hand, tally) + ".");
-        sentences.addAll(HowMeasured.sentences(hand));
-        return new Passage.Sentences(Grammar.capital(hand.convention().title()), sentences);
+        sentences.addAll(HowMeasured.sentences(hand, tally.style().form()));
+        return new Passage.Sentences(Passage.capital(hand.convention().title()), sentences);
     }
 
     private static String printed(Hand hand, Tally tally) {

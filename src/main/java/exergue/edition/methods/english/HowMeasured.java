@@ -5,13 +5,13 @@ import static exergue.edition.methods.english.Grammar.noun;
 import static exergue.edition.methods.english.Grammar.was;
 
 import exergue.edition.methods.Hand;
-import exergue.measure.Convention;
+import exergue.edition.methods.Passage;
+import exergue.edition.methods.ReadTo;
 import exergue.measure.Convention.AxisNotation;
 import exergue.measure.Convention.Direction;
+import exergue.measure.Convention;
 import exergue.measure.Kind;
-import exergue.measure.Ratio;
-import exergue.measure.Unit;
-import java.math.BigDecimal;
+import exergue.measure.PrintForm;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,14 +21,16 @@ final class HowMeasured {
 
     private final Hand hand;
     private final Convention convention;
+    private final PrintForm form;
 
-    private HowMeasured(Hand hand) {
+    private HowMeasured(Hand hand, PrintForm form) {
         this.hand = hand;
+        this.form = form;
         this.convention = hand.convention();
     }
 
-    static List<String> sentences(Hand hand) {
-        HowMeasured how = new HowMeasured(hand);
+    static List<String> sentences(Hand hand, PrintForm form) {
+        HowMeasured how = new HowMeasured(hand, form);
         List<String> clauses = new ArrayList<>();
         how.weights().ifPresent(clauses::add);
         how.diameters().ifPresent(clauses::add);
@@ -36,7 +38,7 @@ final class HowMeasured {
         how.densities().ifPresent(clauses::add);
         List<String> sentences = new ArrayList<>();
         if (!clauses.isEmpty()) {
-            sentences.add(Grammar.capital(String.join("; ", clauses)) + ".");
+            sentences.add(Passage.capital(String.join("; ", clauses)) + ".");
         }
         int diameters = hand.printed(Kind.DIAMETER);
         if (diameters > 0 && how.convention.sizing().direction() == Direction.NOT_SAID) {
@@ -64,7 +66,7 @@ final class HowMeasured {
     private Optional<String> weights() {
         Convention.Weighing weighing = convention.weighing();
         return clause(Kind.WEIGHT, "taken", weighing.instrument().map(HowMeasured::with).orElse(""),
-                weighing.resolution().map(step -> step(step, weighing.unit(), "g")));
+                step(Kind.WEIGHT));
     }
 
     private Optional<String> densities() {
@@ -76,15 +78,14 @@ final class HowMeasured {
     private Optional<String> diameters() {
         Convention.Sizing sizing = convention.sizing();
         String how = along(sizing.direction()) + sizing.instrument().map(HowMeasured::with).orElse("");
-        return clause(Kind.DIAMETER, "taken", how, sizing.resolution().map(step -> step(step, sizing.unit(), "mm")));
+        return clause(Kind.DIAMETER, "taken", how, step(Kind.DIAMETER));
     }
 
     private Optional<String> axes() {
         Convention.Turning turning = convention.turning();
         String notation = turning.notation() == AxisNotation.NOT_SAID ? ""
                 : (turning.notation() == AxisNotation.ARROWS ? " as " : " in ") + turning.notation().word();
-        return clause(Kind.AXIS, "recorded", notation,
-                turning.resolution().map(step -> step(step, Optional.empty(), "h")));
+        return clause(Kind.AXIS, "recorded", notation, step(Kind.AXIS));
     }
 
     /** "the weights were taken with an electronic balance (read to 0.01 g)"; nothing where nothing is known. */
@@ -114,26 +115,9 @@ final class HowMeasured {
         };
     }
 
-    /** A resolution in the source's own unit: 0.1 grain, 1/16 inch. */
-    private static String step(BigDecimal normal, Optional<Unit> unit, String normalSymbol) {
-        if (unit.isEmpty() || unit.get().isNormal()) {
-            return plain(normal) + Grammar.NO_BREAK + normalSymbol;
-        }
-        BigDecimal own = new Ratio(unit.get().factor().denominator(), unit.get().factor().numerator()).times(normal);
-        return fraction(own).orElse(plain(own)) + Grammar.NO_BREAK + unit.get().name();
-    }
-
-    /** Halves to sixty-fourths, as rules are divided; only where that is shorter than the decimals. */
-    private static Optional<String> fraction(BigDecimal value) {
-        for (int parts = 4; parts <= 64; parts *= 2) {
-            if (value.multiply(BigDecimal.valueOf(parts)).compareTo(BigDecimal.ONE) == 0) {
-                return Optional.of("1/" + parts);
-            }
-        }
-        return Optional.empty();
-    }
-
-    private static String plain(BigDecimal value) {
-        return value.stripTrailingZeros().toPlainString();
+    /** "0.1 grain", "1/16 inch" */
+    private Optional<String> step(Kind kind) {
+        return ReadTo.of(convention, kind).map(step -> step.figure(form) + Grammar.NO_BREAK
+                + (step.unit().isNormal() ? step.unit().symbol() : step.unit().name()));
     }
 }

@@ -30,7 +30,7 @@ final class RoundingParagraph implements MethodsParagraph {
         if (kinds.isEmpty()) {
             return List.of();
         }
-        String printed = Grammar.capital(Grammar.list(kinds)).replaceFirst(" to ", " are printed to ");
+        String printed = Passage.capital(Grammar.list(kinds)).replaceFirst(" to ", " are printed to ");
         if (rounded.isEmpty()) {
             return Passage.of(List.of(printed + "; no " + (tally.conversions().isEmpty() ? "" : "unconverted ") + "figure had to be rounded,"
                     + " and none is padded with noughts."));

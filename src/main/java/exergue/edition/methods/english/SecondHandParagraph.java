@@ -1,11 +1,9 @@
 package exergue.edition.methods.english;
 
-import exergue.edition.methods.Hand;
 import exergue.edition.methods.MethodsParagraph;
 import exergue.edition.methods.Passage;
 import exergue.edition.methods.Tally;
 import exergue.model.HouseStyle;
-import exergue.model.Written;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -21,7 +19,7 @@ final class SecondHandParagraph implements MethodsParagraph {
         List<String> sentences = new ArrayList<>();
         sentences.add("For " + Grammar.count(tally.readTwice(), "coin")
                 + " there are figures from more than one source.");
-        List<String> preferred = preferred(tally);
+        List<String> preferred = tally.preferred();
         if (preferred.size() > 1) {
             sentences.add("Printed " + which + " is the first figure in this order of sources: "
                     + String.join("; ", preferred) + ".");
@@ -35,18 +33,5 @@ final class SecondHandParagraph implements MethodsParagraph {
                 ? "The other figures follow among the remarks on the coin, as recorded and as converted."
                 : "The other figures are kept with the record of the coin.");
         return Passage.of(sentences);
-    }
-
-    /** Titles of the house's preferred conventions, as far as they were used at all. */
-    private static List<String> preferred(Tally tally) {
-        List<String> titles = new ArrayList<>();
-        for (Written<String> id : tally.style().prefer()) {
-            for (Hand hand : tally.hands()) {
-                if (hand.convention().id().equals(id.value())) {
-                    titles.add(hand.convention().title());
-                }
-            }
-        }
-        return titles;
     }
 }

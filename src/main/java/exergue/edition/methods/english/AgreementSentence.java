@@ -1,20 +1,26 @@
-package exergue.study;
+package exergue.edition.methods.english;
 
+import exergue.edition.methods.ComparisonTable;
 import exergue.measure.Convention;
+import exergue.measure.PrintForm;
+import exergue.study.AxisAgreement;
+import exergue.study.Differences;
+import exergue.study.TwoHands;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Says in one sentence, for the methods statement, how far two hands differ. */
-final class AgreementSentence {
+/** Says in one sentence how far two hands differ. */
+public final class AgreementSentence {
 
     private AgreementSentence() { }
 
-    static String of(TwoHands pair) {
+    /** For the methods statement, and for who asks for it on the command line. */
+    public static String of(TwoHands pair, PrintForm form) {
         List<String> clauses = new ArrayList<>();
-        pair.weight().ifPresent(d -> clauses.add("weights are " + onAverage(d, 2, "g", "higher", "lower")));
+        pair.weight().ifPresent(d -> clauses.add("weights are " + onAverage(d.rounded(2), form, "g", "higher", "lower")));
         pair.diameter().ifPresent(d -> clauses.add("diameters " + directions(pair) + "are "
-                + onAverage(d, 1, "mm", "larger", "smaller")));
+                + onAverage(d.rounded(1), form, "mm", "larger", "smaller")));
         axes(pair.axes()).ifPresent(clauses::add);
         if (clauses.isEmpty()) {
             return "Too few coins stand both in " + pair.first().title() + " and in " + pair.second().title()
@@ -26,13 +32,12 @@ final class AgreementSentence {
                 + (limits ? "; the limits of agreement are those of Bland and Altman 1986." : ".");
     }
 
-    private static String onAverage(Differences d, int decimals, String unit, String more, String less) {
-        String size = Figure.words(Math.abs(d.bias()), decimals);
-        String mean = size.matches("0[.0]*") ? "the same on average"
-                : size + " " + unit + " " + (d.bias() > 0 ? more : less) + " on average";
-        return mean + " (" + d.n() + " coins, limits of agreement "
-                + signed(d.lower(), decimals) + " to " + signed(d.upper(), decimals)
-                + " " + unit + ")";
+    private static String onAverage(Differences.Rounded found, PrintForm form, String unit, String more, String less) {
+        String mean = found.mean().signum() == 0 ? "the same on average" : form.decimal(found.mean().abs())
+                + Grammar.NO_BREAK + unit + " " + (found.mean().signum() > 0 ? more : less) + " on average";
+        return mean + " (" + found.coins() + " coins, limits of agreement "
+                + ComparisonTable.signed(found.lower(), form) + " to " + ComparisonTable.signed(found.upper(), form)
+                + Grammar.NO_BREAK + unit + ")";
     }
 
     private static String directions(TwoHands pair) {
@@ -45,7 +50,7 @@ final class AgreementSentence {
     }
 
     private static Optional<String> axes(AxisAgreement axes) {
-        if (axes.n() < Differences.FEWEST) {
+        if (!axes.tells()) {
             return Optional.empty();
         }
         if (axes.equal() == axes.n()) {
@@ -57,10 +62,5 @@ final class AgreementSentence {
 
     private static String number(int part, int all) {
         return part == all ? "all are" : part == 0 ? "none are" : part + (part == 1 ? " is" : " are");
-    }
-
-    private static String signed(double value, int decimals) {
-        String words = Figure.words(value, decimals);
-        return value > 0 && !words.matches("0[.0]*") ? "+" + words : words;
     }
 }
