@@ -72,7 +72,7 @@ final class HowMeasured {
     private Optional<String> densities() {
         Convention.Weighing weighing = convention.weighing();
         return clause(Kind.DENSITY, "found", weighing.instrument().map(HowMeasured::with).orElse(""),
-                weighing.resolution().map(step -> step(step, weighing.unit(), "g")));
+                step(Kind.WEIGHT));
     }
 
     private Optional<String> diameters() {
