@@ -36,6 +36,8 @@ public final class CoinWithoutMeasurement implements Rule {
     @Override
     public List<Finding> faults(Catalogue catalogue) {
         return catalogue.coins().stream()
+                // a coin whose file could not be read has no type either, and has been reported
+                .filter(coin -> !coin.type().value().isBlank())
                 .filter(coin -> coin.measured().isEmpty() && coin.alsoMeasured().isEmpty())
                 .map(coin -> Finding.of(CODE, coin.id().place(), "measured",
                         "The coin “" + coin.id() + "” has no measurement.",
