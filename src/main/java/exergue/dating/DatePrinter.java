@@ -2,21 +2,9 @@ package exergue.dating;
 
 import exergue.dating.Dating.End;
 import exergue.dating.Dating.End.Without;
-import java.util.List;
 
 /** A dating in the words of the house. */
 public final class DatePrinter {
-
-    private static final List<String> MONTHS = List.of("January", "February", "March", "April", "May", "June", "July",
-            "August", "September", "October", "November", "December");
-
-    /** EDTF's groupings of months from 21 on: seasons without and with a hemisphere, quarters, thirds, halves. */
-    private static final List<String> GROUPINGS = List.of("spring", "summer", "autumn", "winter",
-            "spring", "summer", "autumn", "winter", "spring", "summer", "autumn", "winter",
-            "first quarter of", "second quarter of", "third quarter of", "last quarter of",
-            "first third of", "second third of", "last third of", "first half of", "second half of");
-
-    private static final int FIRST_GROUPING = 21;
 
     private final DateStyle style;
     private final YearPrinter years;
@@ -41,16 +29,15 @@ public final class DatePrinter {
     }
 
     private String span(Dating.Span span) {
+        DateLanguage language = style.language();
         if (!(span.from() instanceof End.At from)) {
-            String until = "until " + date(((End.At) span.to()).date());
-            return span.from() == Without.OPEN ? until : until + ", beginning unknown";
+            return language.until(date(((End.At) span.to()).date()), span.from() == Without.OPEN);
         }
         if (!(span.to() instanceof End.At to)) {
-            String since = "from " + date(from.date());
-            return span.to() == Without.OPEN ? since : since + ", end unknown";
+            return language.from(date(from.date()), span.to() == Without.OPEN);
         }
         if (from.date().qualification() != to.date().qualification()) {
-            return "from " + date(from.date()) + " to " + date(to.date());
+            return language.fromTo(date(from.date()), date(to.date()));
         }
         boolean wholeYears = from.date().month().isEmpty() && to.date().month().isEmpty();
         String words = wholeYears
@@ -73,8 +60,7 @@ public final class DatePrinter {
         if (date.month().isEmpty()) {
             return year;
         }
-        int month = date.month().getAsInt();
-        String word = month < FIRST_GROUPING ? MONTHS.get(month - 1) : GROUPINGS.get(month - FIRST_GROUPING);
-        return (date.day().isPresent() ? date.day().getAsInt() + " " : "") + word + " " + year;
+        String month = style.language().month(date.month().getAsInt());
+        return (date.day().isPresent() ? style.language().dayOf(date.day().getAsInt(), month) : month) + " " + year;
     }
 }

@@ -3,6 +3,7 @@ package exergue.dating;
 /**
  * How the house prints dates.
  *
+ * @param language  of the book
  * @param circa     before what is approximate: "c."
  * @param uncertain after what is uncertain: "?"
  * @param eraWords  BC and AD, or BCE and CE
@@ -10,40 +11,28 @@ package exergue.dating;
  * @param centuries how a span is printed that is exactly a century
  * @param bareFrom  years AD from this one on stand without AD or CE
  */
-public record DateStyle(String circa, String uncertain, EraWords eraWords, Ends ends, Centuries centuries, int bareFrom) {
+public record DateStyle(DateLanguage language, String circa, String uncertain, EraWords eraWords, Ends ends,
+                        Centuries centuries, int bareFrom) {
 
-    public static final DateStyle DEFAULT = new DateStyle("c.", "?", EraWords.BC_AD, Ends.FULL, Centuries.WORDS, 1000);
+    public static final DateStyle DEFAULT = of(DateLanguage.ENGLISH);
 
-    /** The words of the common era. */
+    /** What is usual in the print of a language. */
+    public static DateStyle of(DateLanguage language) {
+        return new DateStyle(language, language.circa(), language.uncertain(), EraWords.BC_AD, Ends.FULL, Centuries.WORDS, 1000);
+    }
+
+    /** Whose era the words name; what they are, the language says. */
     public enum EraWords {
-        BC_AD("BC/AD", "BC", "AD"), BCE_CE("BCE/CE", "BCE", "CE");
+        BC_AD("BC/AD"), BCE_CE("BCE/CE");
 
         private final String word;
-        private final String before;
-        private final String after;
 
-        EraWords(String word, String before, String after) {
+        EraWords(String word) {
             this.word = word;
-            this.before = before;
-            this.after = after;
         }
 
         public String word() {
             return word;
-        }
-
-        /** After a year: "120 BC". */
-        String before() {
-            return before;
-        }
-
-        /** Before or after a year: "AD 5", "5 CE". */
-        String after(String years) {
-            return this == BC_AD ? after + " " + years : years + " " + after;
-        }
-
-        String after() {
-            return after;
         }
     }
 
@@ -62,7 +51,10 @@ public record DateStyle(String circa, String uncertain, EraWords eraWords, Ends 
         }
     }
 
-    /** {@code second century BC}, {@code 2nd century BC} or {@code 200–101 BC}. */
+    /**
+     * {@code second century BC}, {@code 2nd century BC} or {@code 200–101 BC}. French, German and Italian have figures
+     * for words.
+     */
     public enum Centuries {
         WORDS("words"), FIGURES("figures"), YEARS("years");
 

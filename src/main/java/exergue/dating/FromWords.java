@@ -6,7 +6,10 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** What authors write instead of EDTF, and what they mean by it: “c. 120–110 BC” is -0119~/-0109~. */
+/**
+ * What authors write instead of EDTF, and what they mean by it: “c. 120–110 BC”, “ca. 120–110 v. Chr.” and “vers 120–110
+ * av. J.-C.” are -0119~/-0109~. Parts of centuries, “between” and “before” are understood in English only.
+ */
 public final class FromWords {
 
     private static final int LONGEST = 80;
@@ -14,9 +17,13 @@ public final class FromWords {
     /** Spellings of the eras, of “about” and of the stroke of a span, made one. */
     private static final List<String[]> SPELLINGS = List.of(
             new String[] {"[\\u00A0\\u202F\\u2009\\s]+", " "},
+            new String[] {"\\b(?:v\\. ?chr\\.?|v\\. ?u\\. ?z\\.?|av\\. ?j\\.?-?c\\.?|av\\. ?n\\. ?è\\.?|a\\. ?e\\. ?v\\.?|a\\. ?c\\.)", "bc"},
+            new String[] {"\\b(?:n\\. ?chr\\.?|u\\. ?z\\.?|apr?\\. ?j\\.?-?c\\.?|de n\\. ?è\\.?|e\\. ?v\\.?|d\\. ?c\\.)", "ad"},
+            new String[] {"\\b(?:jahrhunderts?|jh\\.?|siècles?|secol[oi]|sec\\.)", "century"},
+            new String[] {"^(?:von|de) (.+) (?:bis|à) (.+)$|^da (.+) a (.+)$", "from $1$3 to $2$4"},
             new String[] {"\\bb\\. ?c\\. ?e\\.?", "bc"}, new String[] {"\\bb\\. ?c\\.?(?![a-z])", "bc"}, new String[] {"\\bbce\\b", "bc"},
             new String[] {"\\ba\\. ?d\\.?(?![a-z])", "ad"}, new String[] {"\\bc\\. ?e\\.?(?![a-z])", "ad"}, new String[] {"\\bce\\b", "ad"},
-            new String[] {"\\b(?:circa|about|around|approximately|approx\\.?|ca?\\.|ca?(?= [0-9])) ?", "~"},
+            new String[] {"\\b(?:circa|about|around|approximately|approx\\.?|vers|env\\.|environ|um|etwa|verso|ca?\\.|ca?(?= [0-9])) ?", "~"},
             new String[] {"^between (.+) and (.+)$", "$1–$2"},
             new String[] {"\\bcenturies\\b|\\bcent\\.?(?= |$)", "century"});
 

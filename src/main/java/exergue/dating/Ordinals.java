@@ -1,6 +1,8 @@
 package exergue.dating;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** First, second, third: of centuries. */
@@ -9,6 +11,11 @@ final class Ordinals {
     private static final List<String> WORDS = List.of("first", "second", "third", "fourth", "fifth", "sixth", "seventh",
             "eighth", "ninth", "tenth", "eleventh", "twelfth", "thirteenth", "fourteenth", "fifteenth", "sixteenth",
             "seventeenth", "eighteenth", "nineteenth", "twentieth", "twenty-first");
+
+    private static final List<Map.Entry<Integer, String>> ROMAN = List.of(Map.entry(50, "L"), Map.entry(40, "XL"),
+            Map.entry(10, "X"), Map.entry(9, "IX"), Map.entry(5, "V"), Map.entry(4, "IV"), Map.entry(1, "I"));
+
+    private static final int LAST_ROMAN = 39;
 
     private Ordinals() { }
 
@@ -27,12 +34,29 @@ final class Ordinals {
         return number + ending;
     }
 
-    /** "second", "2nd" or "2"; empty for anything else. */
+    static String roman(int number) {
+        StringBuilder roman = new StringBuilder();
+        int left = number;
+        for (Map.Entry<Integer, String> sign : ROMAN) {
+            while (left >= sign.getKey()) {
+                roman.append(sign.getValue());
+                left -= sign.getKey();
+            }
+        }
+        return roman.toString();
+    }
+
+    /** "second", "2nd", "2.", "ii" or "iie", in small letters; empty for anything else. */
     static Optional<Integer> number(String text) {
         if (WORDS.contains(text)) {
             return Optional.of(WORDS.indexOf(text) + 1);
         }
-        String digits = text.replaceFirst("(st|nd|rd|th)$", "");
+        String digits = text.replaceFirst("(st|nd|rd|th|er|e|\\.)$", "");
+        for (int century = 1; century <= LAST_ROMAN; century++) {
+            if (digits.equals(roman(century).toLowerCase(Locale.ROOT))) {
+                return Optional.of(century);
+            }
+        }
         return digits.matches("[1-9][0-9]?") ? Optional.of(Integer.valueOf(digits)) : Optional.empty();
     }
 }

@@ -24,7 +24,7 @@ record Side(int figure, String written, Unit unit, int part, Optional<String> er
     private static final Pattern YEAR = Pattern.compile("(~?)(?:(ad|bc) ?)?([0-9]{1,4})(s?)(?: ?(ad|bc))?( ?\\(?\\??\\)?)");
     private static final Pattern CENTURY = Pattern.compile(
             "(~?)(?:(?:the )?(first|second|third|fourth|last|1st|2nd|3rd|4th) (half|quarter) of )?(?:the )?"
-                    + "([a-z-]+|[0-9]{1,2}(?:st|nd|rd|th))(?:[ -]century)?(?: (ad|bc))?( ?\\(?\\??\\)?)");
+                    + "([a-z-]+|[0-9]{1,2}(?:st|nd|rd|th|\\.))(?:[ -]century)?(?: (ad|bc))?( ?\\(?\\??\\)?)");
 
     static Optional<Side> of(String words) {
         Matcher year = YEAR.matcher(words);

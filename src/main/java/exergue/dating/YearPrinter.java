@@ -25,7 +25,7 @@ record YearPrinter(DateStyle style, boolean bare) {
 
     private String span(Years years, String between, BiFunction<Integer, Integer, String> figure) {
         if (isBefore(years.first()) != isBefore(years.last())) {
-            return before("" + number(years.first())) + between + style.eraWords().after("" + years.last());
+            return before("" + number(years.first())) + between + language().after("" + years.last(), style.eraWords());
         }
         int first = number(years.first());
         int last = number(years.last());
@@ -34,11 +34,11 @@ record YearPrinter(DateStyle style, boolean bare) {
     }
 
     private String before(String figures) {
-        return figures + " " + style.eraWords().before();
+        return figures + " " + language().before(style.eraWords());
     }
 
     private String after(String figures) {
-        return bare ? figures : style.eraWords().after(figures);
+        return bare ? figures : language().after(figures, style.eraWords());
     }
 
     /** The last year of a span, years BC always in full. */
@@ -66,19 +66,24 @@ record YearPrinter(DateStyle style, boolean bare) {
     private String centuries(Years years) {
         int first = century(years.first());
         int last = century(years.last());
+        String century = " " + language().century();
         if (isBefore(years.first()) != isBefore(years.last())) {
-            return ordinal(first) + " century " + style.eraWords().before() + "–" + ordinal(last) + " century "
-                    + style.eraWords().after();
+            return ordinal(first) + century + " " + language().before(style.eraWords()) + "–" + ordinal(last) + century + " "
+                    + language().after(style.eraWords());
         }
-        String words = (first == last ? "" : ordinal(first) + "–") + ordinal(last) + " century";
+        String words = (first == last ? "" : ordinal(first) + "–") + ordinal(last) + century;
         if (isBefore(years.first())) {
             return before(words);
         }
-        return bare ? words : words + " " + style.eraWords().after();
+        return bare ? words : words + " " + language().after(style.eraWords());
     }
 
     private String ordinal(int century) {
-        return style.centuries() == Centuries.WORDS ? Ordinals.word(century) : Ordinals.figure(century);
+        return language().ordinal(century, style.centuries());
+    }
+
+    private DateLanguage language() {
+        return style.language();
     }
 
     private static boolean isCenturies(Years years) {

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import exergue.dating.DateStyle.Centuries;
 import exergue.dating.DateStyle.Ends;
 import exergue.dating.DateStyle.EraWords;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -21,7 +23,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** From words to EDTF and from EDTF to words. Forms of words: common practice, no source. */
 class WordsTest {
 
-    private static final DateStyle OTHER = new DateStyle("ca.", " (?)", EraWords.BCE_CE, Ends.SHORT, Centuries.FIGURES, 1000);
+    private static final DateStyle OTHER = new DateStyle(DateLanguage.ENGLISH, "ca.", " (?)", EraWords.BCE_CE, Ends.SHORT, Centuries.FIGURES, 1000);
 
     private static Dating dating(String edtf) {
         return ((Parsed.Accepted) DatingParser.parse(edtf)).dating();
@@ -80,6 +82,23 @@ class WordsTest {
         assertEquals(Optional.empty(), FromWords.read(words));
     }
 
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "-0119~/-0109~ | vers 120–110 av. J.-C. | ca. 120–110 v. Chr. | ca. 120–110 a.C.",
+        "-0011/0005 | 12 av. J.-C.–5 apr. J.-C. | 12 v. Chr.–5 n. Chr. | 12 a.C.–5 d.C.",
+        "-01XX | IIe siècle av. J.-C. | 2. Jahrhundert v. Chr. | II secolo a.C.",
+        "-0199/0100 | IIe siècle av. J.-C.–Ier siècle apr. J.-C. | 2. Jahrhundert v. Chr.–1. Jahrhundert n. Chr. | II secolo a.C.–I secolo d.C.",
+        "0301/0400 | IVe siècle apr. J.-C. | 4. Jahrhundert n. Chr. | IV secolo d.C.", "1258 | 1258 | 1258 | 1258",
+        "-0119~/-0109 | de vers 120 av. J.-C. à 110 av. J.-C. | von ca. 120 v. Chr. bis 110 v. Chr. | da ca. 120 a.C. a 110 a.C.",
+        "-0119/.. | à partir de 120 av. J.-C. | ab 120 v. Chr. | da 120 a.C.",
+        "-0217-06-01 | 1er juin 218 av. J.-C. | 1. Juni 218 v. Chr. | 1º giugno 218 a.C.",
+        "-0217-21 | printemps 218 av. J.-C. | Frühjahr 218 v. Chr. | primavera 218 a.C."})
+    void printedInOtherLanguages(String edtf, String french, String german, String italian) {
+        assertEquals(french, DatePrinter.print(dating(edtf), DateStyle.of(DateLanguage.FRENCH)));
+        assertEquals(german, DatePrinter.print(dating(edtf), DateStyle.of(DateLanguage.GERMAN)));
+        assertEquals(italian, DatePrinter.print(dating(edtf), DateStyle.of(DateLanguage.ITALIAN)));
+    }
+
     /** Years and spans as the house prints them. */
     @Provide
     Arbitrary<Dating> datings() {
@@ -94,7 +113,13 @@ class WordsTest {
 
     @Property
     void whatIsPrintedIsReadBackAsWhatItWas(@ForAll("datings") Dating dating) {
-        for (DateStyle style : new DateStyle[] {DateStyle.DEFAULT, OTHER}) {
+        List<DateStyle> styles = new ArrayList<>(List.of(OTHER));
+        for (DateLanguage language : DateLanguage.values()) {
+            DateStyle usual = DateStyle.of(language);
+            styles.add(usual);
+            styles.add(new DateStyle(language, usual.circa(), usual.uncertain(), EraWords.BCE_CE, Ends.FULL, Centuries.FIGURES, 1000));
+        }
+        for (DateStyle style : styles) {
             String printed = DatePrinter.print(dating, style);
             assertEquals(dating.edtf(), FromWords.read(printed).map(FromWords.Meant::edtf).orElse("nothing"), printed);
         }

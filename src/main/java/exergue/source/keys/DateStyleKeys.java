@@ -1,5 +1,6 @@
 package exergue.source.keys;
 
+import exergue.dating.DateLanguage;
 import exergue.dating.DateStyle;
 import exergue.dating.DateStyle.Centuries;
 import exergue.dating.DateStyle.Ends;
@@ -47,18 +48,23 @@ final class DateStyleKeys {
 
     private static Block<DateStyle> dates() {
         Keys keys = new Keys("the form of dates");
-        Key<Written<String>> circa = keys.or("circa", Texts.WORDS, "c.", "Before a date that is approximate.", "ca.");
-        Key<Written<String>> uncertain = keys.or("uncertain", Texts.WORDS, "?", "After a date that is uncertain.", "\" (?)\"");
+        Key<Optional<Written<String>>> circa = keys.may("circa", Texts.WORDS,
+                "Before a date that is approximate; unless written, c. in English, vers in French, ca. in German and Italian.", "ca.");
+        Key<Optional<Written<String>>> uncertain = keys.may("uncertain", Texts.WORDS, "After a date that is uncertain; unless written, ?.", "\" (?)\"");
         Key<Written<EraWords>> eraWords = keys.or("era-words", Texts.oneOf(List.of(EraWords.values()), EraWords::word), "BC/AD",
-                "Which words the book uses.", "BCE/CE");
+                "Which era the book names, in the words of its language: BC or BCE, av. J.-C. or av. n. è., v. Chr. or v. u. Z., a.C. or a.e.v.", "BCE/CE");
         Key<Written<Ends>> ends = keys.or("ends", Texts.oneOf(List.of(Ends.values()), Ends::word), "full",
                 "Spans of years AD: AD 117–138, or short: AD 117–38. Years BC are always in full.", "short");
         Key<Written<Centuries>> centuries = keys.or("centuries", Texts.oneOf(List.of(Centuries.values()), Centuries::word), "words",
-                "A span that is exactly a century: second century BC, 2nd century BC, or 200–101 BC.", "figures");
+                "A span that is exactly a century: second century BC, 2nd century BC, or 200–101 BC. Words are for English; other languages have figures.", "figures");
         Key<Written<Integer>> bareFrom = keys.or("bare-from", Texts.WHOLE_NUMBER, "1000",
                 "Years AD from this one on stand without AD or CE.", "1500");
-        return keys.block(f -> new DateStyle(f.get(circa).value(), f.get(uncertain).value(), f.get(eraWords).value(),
-                f.get(ends).value(), f.get(centuries).value(), f.get(bareFrom).value()));
+        return keys.block(f -> {
+            DateLanguage language = DateLanguage.of(f.site().desk().language().code());
+            return new DateStyle(language, f.get(circa).map(Written::value).orElse(language.circa()),
+                    f.get(uncertain).map(Written::value).orElse(language.uncertain()), f.get(eraWords).value(),
+                    f.get(ends).value(), f.get(centuries).value(), f.get(bareFrom).value());
+        });
     }
 
     private static Block<Era> era() {
