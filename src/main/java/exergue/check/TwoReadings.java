@@ -7,6 +7,7 @@ import exergue.measure.Quantity;
 import exergue.measure.Reading;
 import exergue.model.Written;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Optional;
 
@@ -34,6 +35,8 @@ public record TwoReadings(Kind kind, One first, One second) {
     private static final BigDecimal HALF = new BigDecimal("0.5");
     /** How much of the gap a slip may leave: one that explains less than four fifths of it is a coincidence. */
     private static final BigDecimal UNEXPLAINED = new BigDecimal("0.2");
+    /** How near the weight that was meant must come, as a share of it. */
+    private static final BigDecimal SLIP_SHARE = new BigDecimal("0.02");
     private static final BigDecimal TWELVE = BigDecimal.valueOf(12);
 
     /** One hand's figure. */
@@ -80,6 +83,11 @@ public record TwoReadings(Kind kind, One first, One second) {
         };
     }
 
+    /** How far apart, as a share of the greater figure; not for axes. */
+    public BigDecimal share() {
+        return apart().divide(greatest(), MathContext.DECIMAL64);
+    }
+
     public boolean disagree() {
         return apart().compareTo(allowed()) > 0;
     }
@@ -93,8 +101,12 @@ public record TwoReadings(Kind kind, One first, One second) {
 
     /** The slip by which the figure of {@code slipped} can stand for that of {@code other}, if there is one. */
     public Optional<Meant> slip(One slipped, One other) {
-        BigDecimal near = kind == Kind.AXIS ? HALF : allowed().min(apart().multiply(UNEXPLAINED));
         BigDecimal target = other.read().first().value();
+        BigDecimal near = switch (kind) {
+            case AXIS -> HALF;
+            case WEIGHT -> allowed().min(apart().multiply(UNEXPLAINED)).min(rounding().add(target.multiply(SLIP_SHARE)));
+            default -> allowed().min(apart().multiply(UNEXPLAINED));
+        };
         return Meant.by(slipped.read()).stream()
                 .filter(meant -> distance(meant.normal(), target).compareTo(near) <= 0)
                 .findFirst();

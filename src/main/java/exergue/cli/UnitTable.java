@@ -13,7 +13,7 @@ final class UnitTable {
     static String text() {
         StringBuilder table = new StringBuilder();
         for (Unit unit : Units.all()) {
-            table.append(String.format(Locale.ROOT, "%-22s%-12s%s\n", unit.name(), unit.symbol(), Working.factor(unit)))
+            table.append(String.format(Locale.ROOT, "%-26s%-12s%s\n", unit.name(), unit.symbol(), Working.factor(unit)))
                     .append("    ").append(unit.source()).append('\n');
         }
         return table.toString();

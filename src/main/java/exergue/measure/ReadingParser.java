@@ -19,7 +19,13 @@ public final class ReadingParser {
 
     /** @param text as it stands in the entry; nothing needs to be trimmed or cleaned first */
     public static Parsed parse(Kind kind, String text, Convention convention) {
-        Task task = new Task(kind, TextMarks.of(text == null ? "" : text), convention);
+        String written = text == null ? "" : text;
+        int length = written.codePointCount(0, written.length());
+        if (length > LONGEST) { // before anything looks at every character of it
+            return new Parsed.Refused(new Remark(ReadingFault.TOO_LONG, 0, length, "This " + kind.word() + " has " + length
+                    + " characters; no more than " + LONGEST + " are read.", "Move what is not the reading itself to the note of the coin."));
+        }
+        Task task = new Task(kind, TextMarks.of(written), convention);
         Step<Reading> step = read(task);
         if (step instanceof Step.Stopped<Reading> stopped) {
             return new Parsed.Refused(stopped.remark());
@@ -33,10 +39,6 @@ public final class ReadingParser {
         if (marks.plain().isBlank()) {
             return task.stop(ReadingFault.EMPTY_READING, "The " + task.kind().word() + " is empty.",
                     "Write the figure with its unit, or missing: and the reason, or leave the key out.");
-        }
-        if (marks.length() > LONGEST) {
-            return task.stop(ReadingFault.TOO_LONG, "This " + task.kind().word() + " has " + marks.length()
-                    + " characters; no more than " + LONGEST + " are read.", "Move what is not the reading itself to the note of the coin.");
         }
         Optional<Step<Reading>> absence = Absence.read(task);
         if (absence.isPresent()) {

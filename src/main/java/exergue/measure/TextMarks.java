@@ -38,11 +38,6 @@ final class TextMarks {
         return plain;
     }
 
-    /** How many code points the text has as written. */
-    int length() {
-        return written.length;
-    }
-
     /** Where in the text as written the character {@code i} of {@link #plain()} stands, in code points. */
     int place(int i) {
         return at[i];

@@ -8,6 +8,7 @@ import exergue.model.Coin;
 import exergue.model.Limits;
 import exergue.model.ReadingChoice;
 import exergue.model.Type;
+import exergue.model.Written;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -16,9 +17,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
- * What a coin ought to weigh: by the limits its type declares, else as the other coins of its type do, else as those of
+ * What a coin ought to weigh: as another hand weighed it, else by the limits its type declares, else as the other coins of its type do, else as those of
  * its mint, denomination and metal. Exact arithmetic, the same whatever the order of the entries.
  */
 final class UsualWeights {
@@ -63,6 +65,20 @@ final class UsualWeights {
     }
 
     Optional<Weight> of(Coin coin) {
+        return ownWeight(coin).or(() -> ofType(coin));
+    }
+
+    /** Another hand's figure for the very same coin. */
+    private static Optional<Weight> ownWeight(Coin coin) {
+        return Stream.concat(coin.measured().stream(), coin.alsoMeasured().stream())
+                .flatMap(block -> block.reading(Kind.WEIGHT).stream().map(Written::value)
+                        .filter(Reading.Read.class::isInstance).map(Reading.Read.class::cast)
+                        .map(read -> new Weight(read.first().value(), read.first().value(), "the coin weighs “" + read.recorded()
+                                + "” under “" + block.by() + "”")))
+                .findFirst();
+    }
+
+    private Optional<Weight> ofType(Coin coin) {
         return Optional.ofNullable(types.get(coin.type().value())).flatMap(type -> limits(type)
                 .or(() -> median(coin, type, other -> other.equals(type), " of its type"))
                 .or(() -> median(coin, type, other -> sameDenomination(other, type), " of its mint, denomination and metal")));

@@ -52,6 +52,25 @@ class TwoReadingsTest {
     }
 
     @Test
+    void ofThreeHandsTheOddOneIsReportedOnce() {
+        SmallTree tree = new SmallTree().withSecondHand("weight: 3.87 g");
+        tree.with("coins/lk-1.yaml", SmallTree.COIN.replace("3.87 g", "3.78 g")
+                + "also-measured:\n  - {by: list, weight: 3.87 g}\n  - {by: list, weight: 3.88 g}\n");
+        assertEquals(List.of("measured.weight"), tree.findings().stream().map(Finding::path).toList());
+        Finding finding = tree.findings().get(0);
+        assertTrue(finding.what().contains("0.09 g apart; the figure under “list” is against “bench” as well."), finding.what());
+        assertEquals(2, finding.related().size());
+    }
+
+    @ParameterizedTest(name = "{0} is not explained by cleaning")
+    @CsvSource({"7.2 g", "2.9 g"})
+    void cleaningTakesLittleOff(String weight) {
+        SmallTree tree = new SmallTree().withSecondHand("weight: " + weight);
+        String said = tree.findings().get(0).what();
+        assertTrue(said.contains("No usual slip explains it"), said);
+    }
+
+    @Test
     void theFindingStandsAtTheLaterFigureAndPointsToTheEarlier() {
         Finding finding = new SmallTree().withSecondHand("weight: 3.78 g").findings().get(0);
         assertEquals("coins/lk-1.yaml:5:24", finding.place().toString());

@@ -60,6 +60,15 @@ class LikelierGrTest {
         assertEquals(List.of(BOTH + "Grains are likelier: the other coin of its type weighs 3.90 g."), messages(files));
     }
 
+    @Test
+    void theCoinsOwnWeightGoesBeforeItsType() {
+        Map<String, String> files = Trees.sound();
+        files.put("coins/lk-1.yaml", "id: lk-1\ntype: owl\nmeasured: {by: bench, weight: 59.2 g}\n"
+                + "also-measured:\n  - {by: bench, weight: 59.7 gr}\n");
+        files.put("coins/lk-2.yaml", "id: lk-2\ntype: owl\nmeasured: {by: bench, weight: 3.9 g}\n");
+        assertEquals(List.of(BOTH + "Grammes are likelier: the coin weighs “59.2 g” under “bench”."), messages(files));
+    }
+
     private static List<String> messages(Map<String, String> files) {
         return Trees.read(MemoryTree.ofText(files)).findings().all().stream()
                 .filter(finding -> finding.code().id().equals("gr-not-said")).map(Finding::what).toList();

@@ -13,6 +13,7 @@ import exergue.measure.Reading;
 import exergue.model.Catalogue;
 import exergue.model.Coin;
 import exergue.model.Damage;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -43,6 +44,11 @@ public final class HandsDisagree implements Rule {
                       - {by: hallam-1931, weight: 3.87 g}
                     """);
 
+    /** What cleaning can take off a coin, as a share of its weight; common practice, no source. */
+    private static final BigDecimal CLEANED = new BigDecimal("0.1");
+    /** What a coin can lose and still be the same coin to those who weigh it; common practice, no source. */
+    private static final BigDecimal DAMAGED = new BigDecimal("0.5");
+
     @Override
     public Code code() {
         return CODE;
@@ -53,18 +59,39 @@ public final class HandsDisagree implements Rule {
         List<Finding> faults = new ArrayList<>();
         for (Coin coin : catalogue.coins()) {
             for (Kind kind : Kind.values()) {
-                List<One> figures = figures(coin, kind);
-                for (int i = 0; i < figures.size(); i++) {
-                    for (int j = i + 1; j < figures.size(); j++) {
-                        TwoReadings two = new TwoReadings(kind, figures.get(i), figures.get(j));
-                        if (two.disagree()) {
-                            faults.add(fault(coin, two));
-                        }
-                    }
-                }
+                faults.addAll(faults(coin, figures(coin, kind), kind));
             }
         }
         return faults;
+    }
+
+    /** One finding for each figure that has to be mended, however many others it stands against. */
+    private static List<Finding> faults(Coin coin, List<One> figures, Kind kind) {
+        List<Finding> faults = new ArrayList<>();
+        List<One> left = new ArrayList<>(figures);
+        Optional<One> odd = oddOne(left, kind);
+        while (odd.isPresent()) {
+            List<One> against = against(odd.get(), left, kind);
+            faults.add(fault(coin, odd.get(), against, pair(odd.get(), against.get(0), figures, kind)));
+            left.remove(odd.get());
+            odd = oddOne(left, kind);
+        }
+        return faults;
+    }
+
+    /** The figure that most others are against; of equals, the one further down in the entry. */
+    private static Optional<One> oddOne(List<One> figures, Kind kind) {
+        return figures.stream().filter(figure -> !against(figure, figures, kind).isEmpty())
+                .reduce((one, next) -> against(next, figures, kind).size() >= against(one, figures, kind).size() ? next : one);
+    }
+
+    private static List<One> against(One figure, List<One> figures, Kind kind) {
+        return figures.stream().filter(other -> other != figure && pair(figure, other, figures, kind).disagree()).toList();
+    }
+
+    /** The two in the order of the entry. */
+    private static TwoReadings pair(One one, One other, List<One> figures, Kind kind) {
+        return figures.indexOf(one) < figures.indexOf(other) ? new TwoReadings(kind, one, other) : new TwoReadings(kind, other, one);
     }
 
     private static List<One> figures(Coin coin, Kind kind) {
@@ -79,17 +106,25 @@ public final class HandsDisagree implements Rule {
         return figures;
     }
 
-    private static Finding fault(Coin coin, TwoReadings two) {
+    private static Finding fault(Coin coin, One odd, List<One> against, TwoReadings two) {
         String kind = two.kind().word();
         String what = "The " + kind + " of “" + coin.id() + "” is " + two.first().said() + " under “"
                 + two.first().hand().measurement().by() + "” but " + two.second().said() + " under “"
-                + two.second().hand().measurement().by() + "”, " + two.apartInWords() + " apart. "
+                + two.second().hand().measurement().by() + "”, " + two.apartInWords() + " apart"
+                + asWell(odd, against) + ". "
                 + cause(coin, two).map(cause -> "Probable cause: " + cause + ".").orElse("No usual slip explains it.");
         String remedy = "Look both figures up and mend the wrong one. If neither can be looked up, mark the doubtful one "
-                + "with a question mark: " + kind + ": '" + two.second().read().recorded() + " ?'.";
-        return Finding.of(CODE, two.second().written().place(), two.second().hand().path() + "." + kind, what, remedy)
-                .withRelated(two.first().written().place(), "the " + kind + " under “"
-                        + two.first().hand().measurement().by() + "”");
+                + "with a question mark: " + kind + ": '" + odd.read().recorded() + " ?'.";
+        List<Finding.Related> related = against.stream().map(other -> new Finding.Related(other.written().place(),
+                "the " + kind + " under “" + other.hand().measurement().by() + "”")).toList();
+        return new Finding(CODE, odd.written().place(), odd.hand().path() + "." + kind, what, remedy, related, Optional.empty());
+    }
+
+    /** The others that stand against the same figure. */
+    private static String asWell(One odd, List<One> against) {
+        String others = against.stream().skip(1).map(other -> "“" + other.hand().measurement().by() + "”")
+                .collect(Collectors.joining(" and "));
+        return others.isEmpty() ? "" : "; the figure under " + others + " is against “" + odd.hand().measurement().by() + "” as well";
     }
 
     private static Optional<String> cause(Coin coin, TwoReadings two) {
@@ -118,10 +153,10 @@ public final class HandsDisagree implements Rule {
             return Optional.of("different directions (“" + direction(two.first()) + "” and “"
                     + direction(two.second()) + "”)");
         }
-        if (two.kind() == Kind.WEIGHT && !cleaning(two.first()).equals(cleaning(two.second()))) {
+        if (two.kind() == Kind.WEIGHT && two.share().compareTo(CLEANED) <= 0 && !cleaning(two.first()).equals(cleaning(two.second()))) {
             return Optional.of("the coin was cleaned between the two weighings");
         }
-        if (two.kind() == Kind.WEIGHT && !coin.damage().isEmpty()) {
+        if (two.kind() == Kind.WEIGHT && two.share().compareTo(DAMAGED) <= 0 && !coin.damage().isEmpty()) {
             return Optional.of("damage (" + coin.damage().stream().map(d -> d.value()).map(Damage::word)
                     .collect(Collectors.joining(", ")) + ") between the two weighings");
         }
