@@ -61,4 +61,20 @@ class SoundTreesTest {
         assertEquals(List.of(), new SmallTree().with("coins/lk-1.yaml", SmallTree.COIN
                 + "weight-counts: {counts: no, why: plated}\n").codes());
     }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"-0197 | -0211/-0197", "-0250/-0211 | -0211/-0197", "-01XX | -0211/-0197", "../-0211 | -0211/-0197",
+        "0205 | -0211/.."})
+    void aDateThatHasOneYearOfTheReignIsInIt(String date, String reign) {
+        assertEquals(List.of(), new SmallTree().with("rulers.yaml", "archon: {name: Archon, dates: " + reign + "}\n")
+                .with("types/owl-drachm.yaml", SmallTree.TYPE + "ruler: archon\ndate: " + date + "\n").codes());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"-0277", "-0276", "-0299/-0277", "-0276/.."})
+    void aYearOfAnEraIsInBothItsYears(String date) {
+        // year 35 of an era that began in 312 BC is 278/7 BC
+        assertEquals(List.of(), new SmallTree().with("house-style.yaml", "eras:\n  ardian: {sign: year, year-one: -0311}\n")
+                .with("types/owl-drachm.yaml", SmallTree.TYPE + "date: " + date + "\nera-date: {era: ardian, year: 35}\n").codes());
+    }
 }
