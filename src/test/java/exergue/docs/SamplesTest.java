@@ -1,0 +1,78 @@
+package exergue.docs;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import exergue.Exergue;
+import exergue.Progress;
+import exergue.files.MemoryTree;
+import exergue.finding.Finding;
+import exergue.finding.Severity;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * Every piece of YAML in the pages for authors, laid over the catalogue that {@code start} makes, is understood. A
+ * comment before the piece says where it belongs: a whole file, or keys that are added to a file.
+ */
+class SamplesTest {
+
+    private static final Path SKELETON = Path.of("src/main/resources/exergue/start");
+    private static final Pattern SAMPLE = Pattern.compile(
+            "(?:<!-- (file|keys of): (\\S+) -->\n)?```yaml\n(.*?)```", Pattern.DOTALL);
+
+    @ParameterizedTest
+    @ValueSource(strings = {"docs/guide.md", "docs/house-style.md"})
+    void samplesAreUnderstood(String page) throws IOException {
+        Map<String, String> files = skeleton();
+        Matcher sample = SAMPLE.matcher(Files.readString(Path.of(page)));
+        int samples = 0;
+        while (sample.find()) {
+            assertTrue(sample.group(2) != null, "does not say where it belongs: " + sample.group());
+            String file = sample.group(2);
+            files.put(file, sample.group(1).equals("file") ? sample.group(3)
+                    : withKeys(files.get(file), sample.group(3)));
+            samples++;
+        }
+        assertTrue(samples >= 4, "samples found: " + samples);
+        List<Finding> wrong = Exergue.check(MemoryTree.ofText(files), Progress.SILENT).findings().all().stream()
+                .filter(finding -> finding.severity() == Severity.ERROR).toList();
+        assertEquals(List.of(), wrong);
+    }
+
+    private static Map<String, String> skeleton() throws IOException {
+        Map<String, String> files = new TreeMap<>();
+        try (Stream<Path> walk = Files.walk(SKELETON)) {
+            for (Path file : walk.filter(Files::isRegularFile).toList()) {
+                files.put(SKELETON.relativize(file).toString().replace('\\', '/'), Files.readString(file));
+            }
+        }
+        return files;
+    }
+
+    /** The file with the keys of the sample in place of its own. */
+    private static String withKeys(String file, String sample) {
+        List<String> kept = new ArrayList<>();
+        boolean replaced = false;
+        for (String line : file.split("\n")) {
+            if (!line.isEmpty() && Character.isLetter(line.charAt(0))) {
+                String key = line.substring(0, line.indexOf(':') + 1);
+                replaced = Stream.of(sample.split("\n")).anyMatch(of -> of.startsWith(key));
+            }
+            if (!replaced) {
+                kept.add(line);
+            }
+        }
+        return String.join("\n", kept) + "\n" + sample;
+    }
+}
