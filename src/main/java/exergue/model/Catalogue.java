@@ -3,7 +3,6 @@ package exergue.model;
 import exergue.measure.Convention;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * Everything the tree holds, bound to the words of the trade. Maps keep the order of their files, which is the
@@ -13,7 +12,7 @@ public record Catalogue(TitleMatter title, BookPlan plan, HouseStyle style,
                         Map<String, Written<Convention>> conventions, Map<String, Work> works,
                         Map<String, Mint> mints, Map<String, Ruler> rulers, Map<String, FindSpot> findSpots,
                         Map<String, Collection> collections, List<Type> types, List<Coin> coins,
-                        Map<String, Chapter> chapters, Optional<String> templates) {
+                        Map<String, Chapter> chapters, TemplateChoice templates) {
 
     public Catalogue {
         types = List.copyOf(types);

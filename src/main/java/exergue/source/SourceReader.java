@@ -70,7 +70,7 @@ public final class SourceReader {
         Catalogue catalogue = catalogue(own, style, desk);
         notebook.complete(LikelierGr.in(catalogue)::saidOf);
         if (own.isPresent()) {
-            inventory.reportUnread(seen, own.get().templates());
+            inventory.reportUnread(seen, own.get().templates().own());
         }
         return new Loaded(own.map(file -> catalogue), notebook.findings());
     }

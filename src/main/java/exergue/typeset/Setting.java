@@ -4,21 +4,21 @@ import exergue.files.Tree;
 import exergue.finding.Place;
 import exergue.model.Catalogue;
 import exergue.model.HouseStyle.Rows;
+import exergue.model.TemplateChoice;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * Everything the typesetter needs to know besides the book.
  *
  * @param source    where photographs and the catalogue's own templates are read
- * @param templates folder in the source with the catalogue's own templates, if it has any
+ * @param templates which templates lay the book out
  * @param rows      specimens in aligned rows or in running lines
  * @param written   where a coin or type is written, by its id, for findings
  * @param stamp     identifies this state of the source
  * @param progress  told how far the work has come
  */
-public record Setting(Tree source, Optional<String> templates, Rows rows, Map<String, Place> written, Stamp stamp,
+public record Setting(Tree source, TemplateChoice templates, Rows rows, Map<String, Place> written, Stamp stamp,
                       Progress progress) {
 
     public static Setting of(Catalogue catalogue, Tree source, Stamp stamp, Progress progress) {

@@ -2,24 +2,29 @@ package exergue.typeset;
 
 import exergue.files.Paths;
 import exergue.files.Tree;
+import exergue.model.TemplateChoice;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.List;
 import java.util.Optional;
 
 /**
- * The files of the page templates: the catalogue's own where it has them, file by file, otherwise those that come
- * with the program.
+ * The files of the page templates. Each is looked for first among the catalogue's own, then in the chosen set, then
+ * among what all sets share.
  */
 final class TemplateFiles {
 
-    private static final String BUILT_IN = "exergue/templates/corpus/";
+    private static final String BUILT_IN = "exergue/templates/";
+    private static final String SHARED = "shared";
 
     private final Tree source;
     private final Optional<String> folder;
+    private final List<String> builtIn;
 
-    TemplateFiles(Tree source, Optional<String> folder) {
+    TemplateFiles(Tree source, TemplateChoice templates) {
         this.source = source;
-        this.folder = folder.flatMap(Paths::inside);
+        this.folder = templates.own().flatMap(Paths::inside);
+        this.builtIn = List.of(templates.set().word(), SHARED);
     }
 
     /** Path inside the source tree, if the catalogue brings this file itself. */
@@ -35,7 +40,9 @@ final class TemplateFiles {
 
     /** Where an author looks for the file: in the tree, or among the program's templates. */
     String shown(String name) {
-        return own(name).orElse("templates/corpus/" + name);
+        return own(name).orElseGet(() -> "templates/" + builtIn.stream()
+                .filter(set -> getClass().getClassLoader().getResource(BUILT_IN + set + "/" + name) != null)
+                .findFirst().orElse(builtIn.get(0)) + "/" + name);
     }
 
     /** Empty if neither the catalogue nor the program has such a file. */
@@ -45,11 +52,13 @@ final class TemplateFiles {
             return Optional.of(source.read(own.get()));
         }
         Optional<String> inside = Paths.inside(name);
-        if (inside.isEmpty()) {
-            return Optional.empty();
+        for (String set : inside.isPresent() ? builtIn : List.<String>of()) {
+            try (InputStream in = getClass().getClassLoader().getResourceAsStream(BUILT_IN + set + "/" + inside.get())) {
+                if (in != null) {
+                    return Optional.of(in.readAllBytes());
+                }
+            }
         }
-        try (InputStream in = TemplateFiles.class.getClassLoader().getResourceAsStream(BUILT_IN + inside.get())) {
-            return in == null ? Optional.empty() : Optional.of(in.readAllBytes());
-        }
+        return Optional.empty();
     }
 }

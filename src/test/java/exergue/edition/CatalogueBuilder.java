@@ -28,6 +28,7 @@ import exergue.model.Metal;
 import exergue.model.Mint;
 import exergue.model.Prose;
 import exergue.model.Ruler;
+import exergue.model.TemplateChoice;
 import exergue.model.TitleMatter;
 import exergue.model.Work;
 import exergue.model.Written;
@@ -192,7 +193,7 @@ final class CatalogueBuilder {
         return new Catalogue(title(), new BookPlan(List.of(), body.stream().map(CatalogueBuilder::words).toList(),
                 List.of()), style(), conventions, works, mints, rulers, spots, collections,
                 types.stream().map(TypeBuilder::build).toList(), coins.stream().map(CoinBuilder::build).toList(),
-                chapters, Optional.empty());
+                chapters, TemplateChoice.USUAL);
     }
 
     /** From what the book should print: "c. 300 BC". */

@@ -18,6 +18,7 @@ import exergue.model.Inline.Emphasis;
 import exergue.model.Inline.Words;
 import exergue.model.Phrase;
 import exergue.model.Prose;
+import exergue.model.TemplateChoice;
 import exergue.model.TitleMatter;
 import exergue.model.Written;
 import java.awt.Color;
@@ -81,7 +82,7 @@ final class SampleBook {
     }
 
     static Setting setting(Tree tree, Rows rows) {
-        return new Setting(tree, Optional.empty(), rows, Map.of(), new Stamp("0123456789abcdef".repeat(4)),
+        return new Setting(tree, TemplateChoice.USUAL, rows, Map.of(), new Stamp("0123456789abcdef".repeat(4)),
                 Progress.SILENT);
     }
 

@@ -9,6 +9,7 @@ import exergue.edition.Specimen;
 import exergue.files.MemoryTree;
 import exergue.finding.Place;
 import exergue.model.HouseStyle.Rows;
+import exergue.model.TemplateChoice;
 import java.io.OutputStream;
 import java.util.List;
 import java.util.Map;
@@ -24,7 +25,7 @@ class TooWideTest {
         Book book = new Book("en", SampleBook.title(), List.of(), List.of(new Part.Entries("catalogue",
                 SampleBook.words("Catalogue"), List.of(new Entry("type.a", "1", List.of("Drachm"), List.of(), List.of(),
                 List.of(coin), List.of(), "Lykaia")))), List.of());
-        Setting setting = new Setting(MemoryTree.ofText(Map.of()), Optional.empty(), Rows.ALIGNED,
+        Setting setting = new Setting(MemoryTree.ofText(Map.of()), TemplateChoice.USUAL, Rows.ALIGNED,
                 Map.of("lk-1", COIN), new Stamp("0".repeat(32)), Progress.SILENT);
         return Typesetter.typeset(book, setting, OutputStream.nullOutputStream()).findings().all().stream()
                 .map(f -> f.place() + " " + f.code().id() + " " + f.what()).toList();

@@ -14,6 +14,8 @@ import exergue.model.HouseStyle.Rows;
 import exergue.model.Inline.Link;
 import exergue.model.Inline.Words;
 import exergue.model.Prose;
+import exergue.model.TemplateChoice;
+import exergue.model.TemplateSet;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -51,7 +53,7 @@ class TrustTest {
     private record Outcome(Findings findings, String text) { }
 
     private Outcome outcome(Book book) throws Exception {
-        Setting setting = new Setting(new FolderTree(source.getParent()), Optional.of("own"), Rows.ALIGNED, Map.of(),
+        Setting setting = new Setting(new FolderTree(source.getParent()), new TemplateChoice(TemplateSet.CORPUS, Optional.of("own")), Rows.ALIGNED, Map.of(),
                 new Stamp("0".repeat(32)), Progress.SILENT);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         TypesetBook set = Typesetter.typeset(book, setting, out);
@@ -131,7 +133,7 @@ class TrustTest {
     @ValueSource(strings = {"<p>open", "<p>&nbsp;</p>", "<br>", "<!DOCTYPE x [<!ENTITY e SYSTEM 'file:///etc/passwd'>]>",
         "</div></div></div>", "<p a=1/>"})
     void markupThatDoesNotCloseIsAFinding(String markup) throws Exception {
-        Files.writeString(source.resolve("parts.ftlh"), Files.readString(Path.of("templates/corpus/parts.ftlh"))
+        Files.writeString(source.resolve("parts.ftlh"), Files.readString(Path.of("templates/shared/parts.ftlh"))
                 .replace("<#macro heading part>", "<#macro heading part>" + markup));
         Findings findings = outcome(small()).findings();
         assertEquals(List.of("template-markup"), findings.all().stream().map(f -> f.code().id()).toList());
@@ -149,7 +151,7 @@ class TrustTest {
 
     @Test
     void whatTheEngineDoesNotUnderstandIsAFinding() throws Exception {
-        Files.writeString(source.resolve("page.css"), Files.readString(Path.of("templates/corpus/page.css"))
+        Files.writeString(source.resolve("page.css"), Files.readString(Path.of("templates/shared/page.css"))
                 + "p { line-hight: 13pt; color: purplish }");
         assertEquals(List.of("own/page.css page-engine-remark"), outcome(small()).findings().all().stream()
                 .map(f -> f.place() + " " + f.code().id()).distinct().toList());

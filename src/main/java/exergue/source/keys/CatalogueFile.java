@@ -3,6 +3,8 @@ package exergue.source.keys;
 import exergue.model.BookPlan;
 import exergue.model.Language;
 import exergue.model.Phrase;
+import exergue.model.TemplateSet;
+import exergue.model.TemplateChoice;
 import exergue.model.TitleMatter;
 import exergue.model.Written;
 import exergue.source.shape.Block;
@@ -25,9 +27,9 @@ import java.util.Optional;
 /**
  * catalogue.yaml: the catalogue's own file.
  *
- * @param templates folder with templates of the catalogue's own
+ * @param templates the set that lays the book out, and the catalogue's own files
  */
-public record CatalogueFile(TitleMatter title, BookPlan plan, Optional<String> templates) {
+public record CatalogueFile(TitleMatter title, BookPlan plan, TemplateChoice templates) {
 
     private static final Text<Written<String>> LANGUAGE = new Text<>("language", Language.codes(), "", false, CatalogueFile::language,
             (site, place) -> new Written<>("en", place));
@@ -55,15 +57,20 @@ public record CatalogueFile(TitleMatter title, BookPlan plan, Optional<String> t
     private static final Key<Written<String>> LANGUAGE_KEY = KEYS.must("language", LANGUAGE,
             "The language of the book: English, French, German or Italian.", "en");
     private static final Key<BookPlan> PARTS = KEYS.must("parts", parts(), "The parts of the book in their order.", "");
+    private static final Key<Written<TemplateSet>> TEMPLATE_SET = KEYS.or("template-set",
+            Texts.oneOf(List.of(TemplateSet.values()), TemplateSet::word), TemplateSet.CORPUS.word(),
+            "What kind of book the pages make: a corpus (types with their specimens), a collection (one entry a coin, "
+                    + "its picture beside it) or an excavation (short entries, find number and context first).",
+            "collection");
     private static final Key<Optional<Written<String>>> TEMPLATES = KEYS.may("templates", PathTexts.FOLDER,
-            "Folder with page templates of the catalogue's own.", "templates");
+            "Folder with page templates of the catalogue's own; any file that is not in it is taken from the set.", "templates");
 
     static final Block<CatalogueFile> BLOCK = KEYS.block(CatalogueFile::bind);
 
     private static CatalogueFile bind(Fields f) {
         TitleMatter title = new TitleMatter(f.get(TITLE), f.get(SUBTITLE), f.get(AUTHORS), f.get(PLACE), f.get(PUBLISHER),
                 f.get(YEAR), f.get(SERIES), f.get(NOTICE), f.get(IMPRINT), f.get(LANGUAGE_KEY));
-        return new CatalogueFile(title, f.get(PARTS), f.get(TEMPLATES).map(Written::value));
+        return new CatalogueFile(title, f.get(PARTS), new TemplateChoice(f.get(TEMPLATE_SET).value(), f.get(TEMPLATES).map(Written::value)));
     }
 
     private static Block<BookPlan> parts() {
