@@ -15,11 +15,6 @@ public final class Density {
             + "a third metal, pores, corrosion, a plated core or air clinging to the coin mislead it, and nothing in the "
             + "figure shows it.";
 
-    /** What has to be said wherever the docs tell how it is measured. */
-    public static final String SAFETY = "Weigh in clean water with a little wetting agent, on a balance set up for it, and only "
-            + "a coin that a conservator says may be wetted. Liquids denser than water, which old laboratory books name, are "
-            + "poisonous: leave them to laboratories and to the rules that hold there.";
-
     /** Air of a room; common practice, no source. */
     public static final BigDecimal ROOM_AIR = new BigDecimal("0.0012");
 

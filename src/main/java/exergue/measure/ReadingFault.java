@@ -131,7 +131,7 @@ public enum ReadingFault {
 
     WEIGHINGS_UNCLEAR("weighings-unclear", true, "The weighings do not give a density",
             "A density follows from a weight in air, a weight in water and the temperature of the water; with one of them "
-                    + "missing or doubtful it would be a guess.",
+                    + "missing or doubtful it would be a guess. Weigh only coins that a conservator says may be wetted.",
             "density: 14.103 g in air", "density: 14.103 g in air, 13.081 g in water, 20 °C"),
 
     WATER_TEMPERATURE("water-temperature", true, "The temperature of the water is missing or out of range",
