@@ -1,6 +1,7 @@
 package exergue;
 
 import exergue.check.Checker;
+import exergue.cite.CiteCodes;
 import exergue.edition.EditionCodes;
 import exergue.finding.Code;
 import exergue.source.SourceCodes;
@@ -19,6 +20,7 @@ public final class AllCodes {
     public static List<Code> all() {
         List<Code> all = new ArrayList<>(SourceCodes.all());
         all.addAll(Checker.codes());
+        all.addAll(CiteCodes.all());
         all.addAll(StudyCodes.all());
         all.addAll(EditionCodes.all());
         all.addAll(TypesetCodes.all());

@@ -1,6 +1,8 @@
 package exergue;
 
 import exergue.check.Checker;
+import exergue.cite.SetWorks;
+import exergue.cite.WorksSetter;
 import exergue.edition.Book;
 import exergue.edition.DataRow;
 import exergue.edition.DataRows;
@@ -20,6 +22,7 @@ import exergue.typeset.Typesetter;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** The pipeline: one call for each stage, from the source tree to the book and its data. */
@@ -58,10 +61,12 @@ public final class Exergue {
                 .orElse(Findings.none());
 
         progress.starts(Stage.ARRANGE);
-        Optional<Editor.Edited> edited = loaded.catalogue().map(Editor::edit);
+        SetWorks works = loaded.catalogue().isPresent() ? WorksSetter.set(loaded.catalogue().get(), source)
+                : new SetWorks(Map.of(), Findings.none());
+        Optional<Editor.Edited> edited = loaded.catalogue().map(catalogue -> Editor.edit(catalogue, works.full()));
         Findings arranged = edited.map(Editor.Edited::findings).orElse(Findings.none());
         return new Checked(source, loaded.catalogue(), edited.map(Editor.Edited::book),
-                loaded.findings().and(checked).and(arranged));
+                loaded.findings().and(checked).and(works.findings()).and(arranged));
     }
 
     /**

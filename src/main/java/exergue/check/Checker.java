@@ -25,6 +25,7 @@ import exergue.check.rules.HandsDisagree;
 import exergue.check.rules.IdUsedTwice;
 import exergue.check.rules.LimitsReversed;
 import exergue.check.rules.MintNeverUsed;
+import exergue.check.rules.NoStandardWork;
 import exergue.check.rules.OvalDirectionNotSaid;
 import exergue.check.rules.ReadingNotGiven;
 import exergue.check.rules.RulerNeverUsed;
@@ -42,6 +43,7 @@ import exergue.check.rules.UnknownType;
 import exergue.check.rules.UnknownWork;
 import exergue.check.rules.WeightCountsWithoutNeed;
 import exergue.check.rules.WorkNeverCited;
+import exergue.check.rules.WorkNotListed;
 import exergue.finding.Code;
 import exergue.finding.Finding;
 import exergue.finding.Findings;
@@ -67,7 +69,7 @@ public final class Checker {
             new DateOutsideRuler(), new EraDateDisagrees(),
             new SidesNotDescribed(), new LimitsReversed(), new TypeWithoutCoins(), new MintNeverUsed(),
             new RulerNeverUsed(),
-            new WorkNeverCited(), new CollectionNeverUsed(), new FindSpotNeverUsed(), new ExactFindSpotPrinted());
+            new WorkNeverCited(), new WorkNotListed(), new NoStandardWork(), new CollectionNeverUsed(), new FindSpotNeverUsed(), new ExactFindSpotPrinted());
 
     private Checker() { }
 

@@ -8,7 +8,7 @@ import exergue.model.Written;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Every place of a catalogue that names a work outside prose: references of types and coins, and conventions. */
+/** Every place of a catalogue that names a work: references of types and coins, conventions, and prose. */
 public final class Citations {
 
     private Citations() { }
@@ -26,6 +26,8 @@ public final class Citations {
         }
         catalogue.conventions().forEach((id, convention) -> convention.value().work().ifPresent(work ->
                 all.add(new Citation(new Written<>(work, convention.place()), id + ".work"))));
+        CrossReferences.in(catalogue).stream().filter(reference -> reference.kind().equals("work")).forEach(reference ->
+                all.add(new Citation(new Written<>(reference.id(), reference.place()), "")));
         return all;
     }
 

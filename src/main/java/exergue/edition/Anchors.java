@@ -1,10 +1,14 @@
 package exergue.edition;
 
+import java.util.regex.Pattern;
+
 /**
  * Names of the places in a book that a page number or a link can be asked of. A coin's is its id; all others have a
  * word and a full stop before theirs, so that two things with the same id stay apart.
  */
 public final class Anchors {
+
+    private static final Pattern ODD = Pattern.compile("[^A-Za-z0-9.-]");
 
     private Anchors() { }
 
@@ -30,8 +34,9 @@ public final class Anchors {
         return "issue." + nth;
     }
 
+    /** Ids from reference managers may have any signs; those that an address in a book cannot have are spelt out. */
     public static String work(String id) {
-        return "work." + id;
+        return "work." + ODD.matcher(id).replaceAll(odd -> "_" + Integer.toHexString(odd.group().codePointAt(0)));
     }
 
     /** @param name of the part in the plan, or the path of its chapter */

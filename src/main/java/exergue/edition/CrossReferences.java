@@ -54,9 +54,18 @@ final class CrossReferences {
         targets.putIfAbsent(kind + ":" + id, new Inline.Link("#" + anchor, List.of(new Inline.Words(words))));
     }
 
+    /** What is cited within a work stays on the line of its sign. */
+    private static Inline located(Inline.Link link, String locator) {
+        if (locator.isEmpty()) {
+            return link;
+        }
+        return new Inline.Link(link.address(), List.of(new Inline.Words(Inline.plain(link.runs()) + "\u00A0" + locator)));
+    }
+
     private Inline resolved(Inline run) {
         if (run instanceof Inline.CrossReference reference) {
-            return Optional.<Inline>ofNullable(targets.get(reference.kind() + ":" + reference.id()))
+            return Optional.ofNullable(targets.get(reference.kind() + ":" + reference.id()))
+                    .map(link -> located(link, reference.locator()))
                     .orElse(new Inline.Words(reference.id()));
         }
         return run;

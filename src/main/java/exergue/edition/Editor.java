@@ -12,6 +12,7 @@ import exergue.model.Language;
 import exergue.model.Phrase;
 import exergue.model.TitleMatter;
 import exergue.model.Type;
+import exergue.model.Work;
 import exergue.model.Written;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -28,6 +29,8 @@ public final class Editor {
     public record Edited(Book book, Findings findings) { }
 
     private final Catalogue catalogue;
+    private final Map<String, List<Inline>> works;
+    private final boolean abbreviations;
     private final BookWords words;
     private final BookOrder order;
     private final CrossReferences references;
@@ -35,8 +38,10 @@ public final class Editor {
     private final MethodsChapter methods;
     private final Set<String> anchors = new HashSet<>();
 
-    private Editor(Catalogue catalogue, Language language) {
+    private Editor(Catalogue catalogue, Map<String, List<Inline>> works, Language language) {
         this.catalogue = catalogue;
+        this.works = works;
+        this.abbreviations = catalogue.plan().has("abbreviations");
         this.words = new BookWords(language, catalogue.style().words());
         this.order = BookOrder.of(catalogue);
         Numbering numbers = Numbering.of(order);
@@ -50,7 +55,12 @@ public final class Editor {
 
     /** The book of a catalogue that has no errors; what leads nowhere in one that has is left out or shows its id. */
     public static Edited edit(Catalogue catalogue) {
-        Editor editor = new Editor(catalogue,
+        return edit(catalogue, Map.of());
+    }
+
+    /** @param works full references that a citation style has set, by the id of the work */
+    public static Edited edit(Catalogue catalogue, Map<String, List<Inline>> works) {
+        Editor editor = new Editor(catalogue, works,
                 Language.of(catalogue.title().language().value()).orElse(Language.ENGLISH));
         return new Edited(editor.book(), editor.methods.findings());
     }
@@ -92,7 +102,10 @@ public final class Editor {
             case "methods" -> Optional.of(new Part.Text(id, heading(words.of(BookWord.METHODS)),
                     references.in(methods.blocks(name.place()))));
             case "catalogue" -> Optional.of(new Part.Entries(id, heading(words.of(BookWord.CATALOGUE)), entries.of(order)));
-            case "works" -> Optional.of(new Part.WorksCited(id, heading(words.of(BookWord.WORKS)), WorkLines.of(catalogue)));
+            case "works" -> Optional.of(new Part.WorksCited(id, heading(words.of(BookWord.WORKS)),
+                    WorkLines.of(catalogue, works, work -> !(abbreviations && work.standard()))));
+            case "abbreviations" -> Optional.of(new Part.WorksCited(id, heading(words.of(BookWord.ABBREVIATIONS)),
+                    WorkLines.of(catalogue, works, Work::standard)));
             default -> Optional.ofNullable(catalogue.chapters().get(name.value())).map(chapter -> text(id, chapter));
         };
     }

@@ -99,11 +99,17 @@ public final class PrintedTexts {
 
     private void work(Work work) {
         add(work.sign());
-        add(work.authors());
-        add(work.year());
-        add(work.title());
-        add(work.in());
-        add(work.rest());
+        if (work.description() instanceof Work.AsPrinted printed) {
+            add(printed.authors());
+            add(printed.year());
+            add(printed.title());
+            add(printed.in());
+            add(printed.rest());
+        } else if (work.description() instanceof Work.Item described) {
+            described.item().texts().values().forEach(this::add);
+            described.item().people().values().forEach(people -> people.forEach(person ->
+                    add(new Written<>(person.given() + " " + person.shortName() + " " + person.suffix(), work.id().place()))));
+        }
     }
 
     private void type(Type type) {

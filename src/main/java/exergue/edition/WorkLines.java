@@ -11,6 +11,8 @@ import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
 
 /**
  * The works cited, in order of their signs; accents do not count in that order. A book's title is italic; a paper's
@@ -25,15 +27,26 @@ final class WorkLines {
 
     private WorkLines() { }
 
-    static List<WorkLine> of(Catalogue catalogue) {
+    /**
+     * @param set full references that a citation style has set, by id
+     * @param which the works of this list
+     */
+    static List<WorkLine> of(Catalogue catalogue, Map<String, List<Inline>> set, Predicate<Work> which) {
         Quotes quotes = catalogue.style().quotes();
-        return catalogue.works().values().stream().sorted(BY_SIGN)
-                .map(work -> new WorkLine(Anchors.work(work.id().value()), work.sign().value(), full(work, quotes)))
+        return catalogue.works().values().stream().filter(which).sorted(BY_SIGN)
+                .map(work -> new WorkLine(Anchors.work(work.id().value()), work.sign().value(), full(work, set, quotes)))
                 .toList();
     }
 
+    private static List<Inline> full(Work work, Map<String, List<Inline>> set, Quotes quotes) {
+        if (work.description() instanceof Work.AsPrinted printed) {
+            return full(printed, quotes);
+        }
+        return set.getOrDefault(work.id().value(), List.of());
+    }
+
     /** R. Hallam (1931), <i>The Coinage</i>, Alport. — or: R. Hallam (1931), “On dies”, <i>Journal</i>, vol. 3. */
-    private static List<Inline> full(Work work, Quotes quotes) {
+    private static List<Inline> full(Work.AsPrinted work, Quotes quotes) {
         List<Inline> runs = new ArrayList<>();
         String year = work.year().map(y -> "(" + y.value() + ")").orElse("");
         String whose = (work.authors().map(Written::value).orElse("") + " " + year).strip();

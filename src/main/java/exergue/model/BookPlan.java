@@ -1,13 +1,19 @@
 package exergue.model;
 
 import java.util.List;
+import java.util.stream.Stream;
 
-/** The parts in their order: names of parts the tool makes (title, imprint, contents, methods, catalogue, works) and chapter paths. */
+/** The parts in their order: names of parts the tool makes (title, imprint, contents, methods, catalogue, works, abbreviations) and chapter paths. */
 public record BookPlan(List<Written<String>> front, List<Written<String>> body, List<Written<String>> back) {
 
     public BookPlan {
         front = List.copyOf(front);
         body = List.copyOf(body);
         back = List.copyOf(back);
+    }
+
+    /** Whether the book has a part of this name. */
+    public boolean has(String part) {
+        return Stream.of(front, body, back).flatMap(List::stream).anyMatch(name -> name.value().equals(part));
     }
 }

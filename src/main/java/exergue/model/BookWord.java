@@ -14,6 +14,7 @@ public enum BookWord {
             "Come sono state misurate le monete"),
     CATALOGUE("Catalogue", "Catalogue", "Katalog", "Catalogo"),
     WORKS("Works cited", "Ouvrages cités", "Abgekürzt zitierte Literatur", "Opere citate"),
+    ABBREVIATIONS("Abbreviations", "Abréviations", "Abkürzungen", "Abbreviazioni"),
 
     OBVERSE("Obv.", "D/", "Vs.", "D/"),
     REVERSE("Rev.", "R/", "Rs.", "R/"),

@@ -7,12 +7,16 @@ import java.util.Map;
 /**
  * Everything the tree holds, bound to the words of the trade. Maps keep the order of their files, which is the
  * order of the book; types and coins come sorted by id in natural order (lk-9 before lk-10).
+ *
+ * @param templates     folder with page templates of the catalogue's own
+ * @param citationStyle path of the style in which works from a reference manager are set; empty for the default one
  */
 public record Catalogue(TitleMatter title, BookPlan plan, HouseStyle style,
                         Map<String, Written<Convention>> conventions, Map<String, Work> works,
                         Map<String, Mint> mints, Map<String, Ruler> rulers, Map<String, FindSpot> findSpots,
                         Map<String, Collection> collections, List<Type> types, List<Coin> coins,
-                        Map<String, Chapter> chapters, TemplateChoice templates) {
+                        Map<String, Chapter> chapters, TemplateChoice templates,
+                        Optional<Written<String>> citationStyle) {
 
     public Catalogue {
         types = List.copyOf(types);

@@ -14,8 +14,17 @@ public sealed interface Inline {
     /** A link to an address outside the book, printed as its words. */
     record Link(String address, List<Inline> runs) implements Inline { }
 
-    /** A reference to another entry by its id; printed as its number. */
-    record CrossReference(String kind, String id, exergue.finding.Place place) implements Inline { }
+    /**
+     * A reference to another entry by its id; printed as its number, or the sign of a work.
+     *
+     * @param locator what follows the sign of a work: "45", "pl. 3"; empty for none
+     */
+    record CrossReference(String kind, String id, String locator, exergue.finding.Place place) implements Inline {
+
+        public CrossReference(String kind, String id, exergue.finding.Place place) {
+            this(kind, id, "", place);
+        }
+    }
 
     record LineBreak() implements Inline { }
 

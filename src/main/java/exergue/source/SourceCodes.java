@@ -8,6 +8,7 @@ import exergue.source.markdown.MarkdownCodes;
 import exergue.source.shape.ShapeCodes;
 import exergue.source.text.NamedFile;
 import exergue.source.text.TextCodes;
+import exergue.source.works.WorksCodes;
 import exergue.source.yaml.YamlCodes;
 import java.util.List;
 import java.util.stream.Stream;
@@ -19,6 +20,7 @@ public final class SourceCodes {
 
     public static List<Code> all() {
         return Stream.of(FileCodes.all(), TextCodes.all(), YamlCodes.all(), ShapeCodes.all(), NamedFile.codes(),
-                Readings.codes(), Dates.codes(), Legends.codes(), MarkdownCodes.all()).flatMap(List::stream).toList();
+                Readings.codes(), Dates.codes(), Legends.codes(), MarkdownCodes.all(),
+                WorksCodes.all()).flatMap(List::stream).toList();
     }
 }

@@ -9,6 +9,7 @@ import exergue.model.HouseStyle;
 import exergue.model.Language;
 import exergue.model.NaturalOrder;
 import exergue.model.Type;
+import exergue.model.Work;
 import exergue.model.Written;
 import exergue.source.keys.CatalogueFile;
 import exergue.source.keys.FileKind;
@@ -18,6 +19,7 @@ import exergue.source.shape.Desk;
 import exergue.source.shape.PathTexts;
 import exergue.source.text.Notebook;
 import exergue.source.text.TextReader;
+import exergue.source.works.WorksReader;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -84,10 +86,14 @@ public final class SourceReader {
 
     private Catalogue catalogue(Optional<CatalogueFile> own, HouseStyle style, Desk desk) throws IOException {
         CatalogueFile file = own.orElseGet(() -> entries.standIn(FileKind.CATALOGUE, FileKind.CATALOGUE.where(), desk));
-        return new Catalogue(file.title(), file.plan(), style, desk.conventions(), single(FileKind.WORKS, desk),
+        return new Catalogue(file.title(), file.plan(), style, desk.conventions(), works(desk),
                 single(FileKind.MINTS, desk), single(FileKind.RULERS, desk), single(FileKind.FIND_SPOTS, desk),
                 single(FileKind.COLLECTIONS, desk), folder(FileKind.TYPE, desk, Type::id), folder(FileKind.COIN, desk, Coin::id),
-                chapters(file, desk), file.templates());
+                chapters(file, desk), file.templates(), file.citationStyle());
+    }
+
+    private Map<String, Work> works(Desk desk) throws IOException {
+        return WorksReader.read(single(FileKind.WORKS, desk), files, texts, notebook);
     }
 
     /** A file that may be missing; then what counts is what an empty one would say. */

@@ -105,8 +105,8 @@ final class CatalogueBuilder {
     }
 
     CatalogueBuilder work(String id, String sign, String in) {
-        works.put(id, new Work(words(id), words(sign), maybe("T. Hallowby"), maybe("1894"), words("On coins"), maybe(in),
-                maybe("Aldmoor")));
+        works.put(id, new Work(words(id), words(sign), false, new Work.AsPrinted(maybe("T. Hallowby"), maybe("1894"),
+                words("On coins"), maybe(in), maybe("Aldmoor"))));
         return this;
     }
 
@@ -193,7 +193,7 @@ final class CatalogueBuilder {
         return new Catalogue(title(), new BookPlan(List.of(), body.stream().map(CatalogueBuilder::words).toList(),
                 List.of()), style(), conventions, works, mints, rulers, spots, collections,
                 types.stream().map(TypeBuilder::build).toList(), coins.stream().map(CoinBuilder::build).toList(),
-                chapters, TemplateChoice.USUAL);
+                chapters, TemplateChoice.USUAL, Optional.empty());
     }
 
     /** From what the book should print: "c. 300 BC". */

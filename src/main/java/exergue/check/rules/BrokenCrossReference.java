@@ -18,7 +18,7 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
-/** A cross-reference in prose leads nowhere. */
+/** A cross-reference in prose leads nowhere; works are {@link UnknownWork}'s business. */
 public final class BrokenCrossReference implements Rule {
 
     static final Code CODE = new Code("broken-cross-reference", Severity.ERROR,
@@ -43,6 +43,9 @@ public final class BrokenCrossReference implements Rule {
         UnknownId type = new UnknownId(CODE, "type", "types/", ids(catalogue.types(), Type::id));
         List<Finding> faults = new ArrayList<>();
         for (Inline.CrossReference reference : CrossReferences.in(catalogue)) {
+            if (reference.kind().equals("work")) {
+                continue;
+            }
             UnknownId kind = reference.kind().equals("coin") ? coin : type;
             faults.addAll(kind.unlessDeclared(new Written<>(reference.id(), reference.place()), ""));
         }

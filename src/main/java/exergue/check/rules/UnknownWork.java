@@ -10,13 +10,13 @@ import exergue.model.Catalogue;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A reference or a convention names a work that is not declared. */
+/** A reference, a convention or a chapter names a work that is not declared. */
 public final class UnknownWork implements Rule {
 
     static final Code CODE = new Code("unknown-work", Severity.ERROR,
             "A work is cited that is not declared",
             "The reader finds the works behind the abbreviations in the list of works cited. A work that is not "
-                    + "in works.yaml would be cited and never explained.",
+                    + "in works.yaml, works.json or works.bib would be cited and never explained.",
             """
                     references:
                       - {work: halam, number: "14"}
@@ -33,10 +33,16 @@ public final class UnknownWork implements Rule {
 
     @Override
     public List<Finding> faults(Catalogue catalogue) {
-        UnknownId unknown = new UnknownId(CODE, "work", "works.yaml", catalogue.works().keySet());
+        UnknownId unknown = new UnknownId(CODE, "work", home(catalogue), catalogue.works().keySet());
         List<Finding> faults = new ArrayList<>();
         Citations.in(catalogue).forEach(
                 citation -> faults.addAll(unknown.unlessDeclared(citation.work(), citation.path())));
         return faults;
+    }
+
+    /** The file in which works are declared; works.yaml where there is none yet. */
+    private static String home(Catalogue catalogue) {
+        List<String> files = catalogue.works().values().stream().map(work -> work.id().place().file()).distinct().toList();
+        return files.isEmpty() ? "works.yaml" : String.join(" or ", files);
     }
 }

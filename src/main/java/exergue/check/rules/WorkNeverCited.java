@@ -10,7 +10,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
-/** No reference and no convention leads to a work. */
+/** No reference, no convention and no prose leads to a work. */
 public final class WorkNeverCited implements Rule {
 
     static final Code CODE = new Code("work-never-cited", Severity.WARNING,
@@ -38,7 +38,7 @@ public final class WorkNeverCited implements Rule {
                 .filter(work -> !cited.contains(work.id().value()))
                 .map(work -> Finding.of(CODE, work.id().place(), work.id().value(),
                         "The work “" + work.id() + "” is never cited.",
-                        "Cite it in the references it belongs to, or delete it from works.yaml."))
+                        "Cite it in the references it belongs to, or delete it from " + work.id().place().file() + "."))
                 .toList();
     }
 }

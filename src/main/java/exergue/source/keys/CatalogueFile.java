@@ -27,9 +27,11 @@ import java.util.Optional;
 /**
  * catalogue.yaml: the catalogue's own file.
  *
- * @param templates the set that lays the book out, and the catalogue's own files
+ * @param templates     the set that lays the book out, and the catalogue's own files
+ * @param citationStyle path of a citation style of the catalogue's own
  */
-public record CatalogueFile(TitleMatter title, BookPlan plan, TemplateChoice templates) {
+public record CatalogueFile(TitleMatter title, BookPlan plan, TemplateChoice templates,
+                            Optional<Written<String>> citationStyle) {
 
     private static final Text<Written<String>> LANGUAGE = new Text<>("language", Language.codes(), "", false, CatalogueFile::language,
             (site, place) -> new Written<>("en", place));
@@ -64,13 +66,16 @@ public record CatalogueFile(TitleMatter title, BookPlan plan, TemplateChoice tem
             "collection");
     private static final Key<Optional<Written<String>>> TEMPLATES = KEYS.may("templates", PathTexts.FOLDER,
             "Folder with page templates of the catalogue's own; any file that is not in it is taken from the set.", "templates");
+    private static final Key<Optional<Written<String>>> CITATION_STYLE = KEYS.may("citation-style", PathTexts.STYLE,
+            "A CSL file: the style in which the works of works.json and works.bib are set.", "styles/journal.csl");
 
     static final Block<CatalogueFile> BLOCK = KEYS.block(CatalogueFile::bind);
 
     private static CatalogueFile bind(Fields f) {
         TitleMatter title = new TitleMatter(f.get(TITLE), f.get(SUBTITLE), f.get(AUTHORS), f.get(PLACE), f.get(PUBLISHER),
                 f.get(YEAR), f.get(SERIES), f.get(NOTICE), f.get(IMPRINT), f.get(LANGUAGE_KEY));
-        return new CatalogueFile(title, f.get(PARTS), new TemplateChoice(f.get(TEMPLATE_SET).value(), f.get(TEMPLATES).map(Written::value)));
+        TemplateChoice templates = new TemplateChoice(f.get(TEMPLATE_SET).value(), f.get(TEMPLATES).map(Written::value));
+        return new CatalogueFile(title, f.get(PARTS), templates, f.get(CITATION_STYLE));
     }
 
     private static Block<BookPlan> parts() {

@@ -29,8 +29,8 @@ final class ConventionKeys {
             "What the methods statement calls it.", "measurements at the bench");
     private static final Key<Optional<Written<String>>> BY = KEYS.may("by", Texts.WORDS, "Who measured.", "the authors");
     private static final Key<Optional<Written<String>>> WHEN = KEYS.may("when", Texts.WORDS, "When, as printed.", "2023–2024");
-    private static final Key<Optional<Written<String>>> WORK = KEYS.may("work", Texts.ID,
-            "The published work the figures come from, from works.yaml.", "hallam-1931");
+    private static final Key<Optional<Written<String>>> WORK = KEYS.may("work", Texts.WORK,
+            "The published work the figures come from, from works.yaml, works.json or works.bib.", "hallam-1931");
     private static final Key<Optional<Written<String>>> CLEANING = KEYS.may("cleaning", Texts.WORDS,
             "State of the coins when they were measured.", "as found");
     private static final Key<Convention.Weighing> WEIGHT = KEYS.or("weight", weighing(), "", "How and on what coins were weighed.", "");

@@ -8,10 +8,11 @@ import exergue.model.HouseStyle;
 import exergue.model.Mint;
 import exergue.model.Ruler;
 import exergue.model.Type;
-import exergue.model.Work;
 import exergue.model.Written;
 import exergue.source.shape.MapOf;
+import exergue.source.shape.Texts;
 import exergue.source.shape.Wanted;
+import exergue.source.works.WorkEntry;
 import java.util.List;
 import java.util.Map;
 
@@ -32,8 +33,9 @@ public record FileKind<T>(String name, String where, String about, Wanted<T> wan
             "What the editor has decided: how figures, metals and specimens are printed.", HouseStyleKeys.BLOCK);
     public static final FileKind<Map<String, Written<Convention>>> CONVENTIONS = new FileKind<>("conventions", "conventions.yaml",
             "The measuring conventions: who measured, when, with what and how.", new MapOf<>(ConventionKeys.BLOCK));
-    public static final FileKind<Map<String, Work>> WORKS = new FileKind<>("works", "works.yaml",
-            "The works that are cited.", new MapOf<>(ListedKeys.WORK));
+    public static final FileKind<Map<String, WorkEntry>> WORKS = new FileKind<>("works", "works.yaml",
+            "The works that are cited; and the signs of those in works.json and works.bib.",
+            new MapOf<>(ListedKeys.WORK, Texts.WORK));
     public static final FileKind<Map<String, Mint>> MINTS = new FileKind<>("mints", "mints.yaml",
             "The mints, in the order of the book.", new MapOf<>(ListedKeys.MINT));
     public static final FileKind<Map<String, Ruler>> RULERS = new FileKind<>("rulers", "rulers.yaml",

@@ -6,18 +6,18 @@ import exergue.model.FindSpot;
 import exergue.model.Mint;
 import exergue.model.Phrase;
 import exergue.model.Ruler;
-import exergue.model.Work;
 import exergue.model.Written;
 import exergue.source.shape.Block;
 import exergue.source.shape.Key;
 import exergue.source.shape.Keys;
 import exergue.source.shape.Texts;
+import exergue.source.works.WorkEntry;
 import java.util.Optional;
 
 /** What stands under an id in works, mints, rulers, find-spots and collections. */
 final class ListedKeys {
 
-    static final Block<Work> WORK = work();
+    static final Block<WorkEntry> WORK = work();
     static final Block<Mint> MINT = mint();
     static final Block<Ruler> RULER = ruler();
     static final Block<FindSpot> FIND_SPOT = findSpot();
@@ -25,17 +25,22 @@ final class ListedKeys {
 
     private ListedKeys() { }
 
-    private static Block<Work> work() {
+    private static Block<WorkEntry> work() {
         Keys keys = new Keys("a work");
-        Key<Written<String>> sign = keys.must("sign", Texts.WORDS, "The abbreviation printed in references.", "Hallam");
+        Key<Optional<Written<String>>> sign = keys.may("sign", Texts.WORDS, "The abbreviation printed in references. "
+                + "It must be there, unless the work is in works.json or works.bib.", "Hallam");
+        Key<Written<Boolean>> standard = keys.or("standard", Texts.YES_OR_NO, "no",
+                "Whether the work belongs in the part “abbreviations”, if the book has one, and not in “works”.", "yes");
         Key<Optional<Written<String>>> authors = keys.may("authors", Texts.WORDS, "Authors as printed.", "Hallam, R.");
         Key<Optional<Written<String>>> year = keys.may("year", Texts.WORDS, "Year as printed.", "1931");
-        Key<Written<String>> title = keys.must("title", Texts.WORDS, "The title.", "The coins of the harbour");
+        Key<Optional<Written<String>>> title = keys.may("title", Texts.WORDS,
+                "The title. It must be there, unless the work is in works.json or works.bib.", "The coins of the harbour");
         Key<Optional<Written<String>>> in = keys.may("in", Texts.WORDS, "Journal, series or collected volume, set in italic.",
                 "Papers of the Harbour Society");
         Key<Optional<Written<String>>> rest = keys.may("rest", Texts.WORDS, "Volume, place, pages: what follows, as printed.",
                 "4, pp. 12–80");
-        return keys.block(f -> new Work(f.site().entry(), f.get(sign), f.get(authors), f.get(year), f.get(title), f.get(in), f.get(rest)));
+        return keys.block(f -> new WorkEntry(f.site().entry(), f.get(sign), f.get(standard).value(),
+                new WorkEntry.Printed(f.get(authors), f.get(year), f.get(title), f.get(in), f.get(rest)), f.place()));
     }
 
     private static Block<Mint> mint() {

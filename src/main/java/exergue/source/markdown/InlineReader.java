@@ -21,7 +21,8 @@ import org.commonmark.node.Text;
 /** The runs of one paragraph, heading or table cell: words, emphasis, links, with real dashes and quotation marks. */
 final class InlineReader {
 
-    private static final Pattern CROSS_REFERENCE = Pattern.compile("\\[(coin|type):([^\\]\\s]+)\\]");
+    private static final Pattern CROSS_REFERENCE = Pattern.compile("\\[(?:(coin|type):([^\\]\\s]+)|work:([^\\]\\s,]+)(?:,\\s*([^\\]]*?)\\s*)?)\\]");
+    private static final Pattern RANGE = Pattern.compile("(?<=\\d)-{1,2}(?=\\d)");
     private static final Pattern DASHES = Pattern.compile("(?<!-)---?(?!-)|(?<!\\.)\\.\\.\\.(?!\\.)");
     private static final Pattern WEB_ADDRESS = Pattern.compile("(?i)(https?://|mailto:).+");
 
@@ -113,7 +114,7 @@ final class InlineReader {
         }
         runs.addAll(words);
         manuscript.report(MarkdownCodes.LINK_REFUSED, place(link), "The link to “" + address + "” leads to no web page.",
-                "Begin the address with https://, or name another entry by [coin:id] or [type:id].");
+                "Begin the address with https://, or name another entry by [coin:id], [type:id] or [work:id].");
     }
 
     private void text(Text node, List<Inline> runs) {
@@ -123,10 +124,24 @@ final class InlineReader {
         while (reference.find()) {
             words(typographic(literal.substring(done, reference.start())), runs);
             inParagraph += reference.end() - reference.start();
-            runs.add(new Inline.CrossReference(reference.group(1), reference.group(2), placeOf(reference.group())));
+            runs.add(crossReference(reference));
             done = reference.end();
         }
         words(typographic(literal.substring(done)), runs);
+    }
+
+    private Inline.CrossReference crossReference(Matcher reference) {
+        Place place = placeOf(reference.group());
+        if (reference.group(1) != null) {
+            return new Inline.CrossReference(reference.group(1), reference.group(2), place);
+        }
+        String locator = reference.group(4) == null ? "" : reference.group(4);
+        return new Inline.CrossReference("work", reference.group(3), ranged(manuscript.composed().apply(locator)), place);
+    }
+
+    /** Figures from–to have a dash between them: 12-14 is 12–14. */
+    private static String ranged(String locator) {
+        return RANGE.matcher(locator).replaceAll("\u2013");
     }
 
     /** Cross-references come in the order of the text, so each is the next one found from the last. */

@@ -8,8 +8,16 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 
-/** Blocks under ids the author chooses, in the order of the file. */
-public record MapOf<T>(Block<T> member) implements Wanted<Map<String, T>> {
+/**
+ * Blocks under ids the author chooses, in the order of the file.
+ *
+ * @param ids what an id may look like
+ */
+public record MapOf<T>(Block<T> member, Text<?> ids) implements Wanted<Map<String, T>> {
+
+    public MapOf(Block<T> member) {
+        this(member, Texts.ID);
+    }
 
     @Override
     public String name() {
@@ -28,7 +36,7 @@ public record MapOf<T>(Block<T> member) implements Wanted<Map<String, T>> {
         for (Value.Entry entry : entries.entries()) {
             Scalar id = entry.key();
             Site here = site.entry(id);
-            Texts.ID.conversion().convert(id, here);
+            ids.conversion().convert(id, here);
             Value block = entry.value() instanceof Scalar s && s.isNothing()
                     ? new Value.Entries(java.util.List.of(), id.place()) : entry.value();
             bound.put(id.text(), member.bind(block, here).orElseGet(() -> member.standIn(here, id.place())));

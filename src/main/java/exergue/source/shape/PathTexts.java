@@ -14,7 +14,7 @@ import java.util.function.Predicate;
 public final class PathTexts {
 
     /** The parts Exergue makes itself. */
-    public static final List<String> PARTS = List.of("title", "imprint", "contents", "methods", "catalogue", "works");
+    public static final List<String> PARTS = List.of("title", "imprint", "contents", "methods", "catalogue", "works", "abbreviations");
 
     public static final Text<Written<String>> PHOTOGRAPH = new Text<>("path of a picture", List.of(), "", false,
             (scalar, site) -> existing(scalar, site, site.desk().files()::contains, NamedFile.MISSING_PHOTOGRAPH),
@@ -22,6 +22,11 @@ public final class PathTexts {
 
     public static final Text<Written<String>> FOLDER = new Text<>("path of a folder", List.of(), "", false,
             (scalar, site) -> existing(scalar, site, path -> isFolder(path, site), NamedFile.MISSING_FILE),
+            (site, place) -> new Written<>("", place));
+
+    /** A citation style. */
+    public static final Text<Written<String>> STYLE = new Text<>("path of a citation style", List.of(), ".+\\.csl", false,
+            (scalar, site) -> existing(scalar, site, site.desk().files()::contains, NamedFile.MISSING_FILE),
             (site, place) -> new Written<>("", place));
 
     public static final Text<Written<String>> PART = new Text<>("part or path of a chapter", List.of(),

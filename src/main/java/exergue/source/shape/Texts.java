@@ -17,6 +17,8 @@ public final class Texts {
 
     private static final String ID_PATTERN = "[a-z0-9]+([-._][a-z0-9]+)*";
     private static final Pattern ID_SHAPE = Pattern.compile(ID_PATTERN);
+    private static final String WORK_PATTERN = "[^\\s,\\[\\]{}]+";
+    private static final Pattern WORK_SHAPE = Pattern.compile(WORK_PATTERN);
     private static final Pattern DIGITS = Pattern.compile("[0-9]{1,9}");
 
     /** Plain text, printed as it stands. */
@@ -27,6 +29,9 @@ public final class Texts {
 
     /** The id of another entry. */
     public static final Text<Written<String>> ID = new Text<>("id", List.of(), ID_PATTERN, false, Texts::id, Texts::nothing);
+
+    /** The id of a work: reference managers make ids in ways of their own. */
+    public static final Text<Written<String>> WORK = new Text<>("id of a work", List.of(), WORK_PATTERN, false, Texts::workId, Texts::nothing);
 
     /** The id of the entry itself: the name of its file. */
     public static final Text<Written<String>> OWN_ID =
@@ -103,6 +108,15 @@ public final class Texts {
             site.report(ShapeCodes.NOT_AN_ID, scalar.place(),
                     "“" + scalar.text() + "” is not an id: ids have small letters a to z, digits, and hyphens or full stops between them.",
                     safe.isEmpty() ? "Give it a short name in such letters." : "Write “" + safe + "”, here and wherever it is named.");
+        }
+        return Optional.of(written(scalar, scalar.text()));
+    }
+
+    private static Optional<Written<String>> workId(Scalar scalar, Site site) {
+        if (!WORK_SHAPE.matcher(scalar.text()).matches()) {
+            site.report(ShapeCodes.NOT_AN_ID, scalar.place(),
+                    "“" + scalar.text() + "” is not the id of a work: there are no spaces, commas, brackets or braces in it.",
+                    "Write it without them, here and wherever it is named.");
         }
         return Optional.of(written(scalar, scalar.text()));
     }
