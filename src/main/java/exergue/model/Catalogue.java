@@ -3,12 +3,13 @@ package exergue.model;
 import exergue.measure.Convention;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Everything the tree holds, bound to the words of the trade. Maps keep the order of their files, which is the
  * order of the book; types and coins come sorted by id in natural order (lk-9 before lk-10).
  *
- * @param templates     folder with page templates of the catalogue's own
+ * @param templates     the set that lays the book out, and the catalogue's own files
  * @param citationStyle path of the style in which works from a reference manager are set; empty for the default one
  */
 public record Catalogue(TitleMatter title, BookPlan plan, HouseStyle style,

@@ -67,6 +67,7 @@ class ReferenceTest {
         files.put("photographs/lk-0042-obv.jpg", "a picture");
         files.put("photographs/lk-0042-rev.jpg", "a picture");
         files.put("templates/page.ftlh", "a template");
+        files.put("styles/journal.csl", "a style");
         files.put("chapters/introduction.md", "# Introduction\n");
         if (kind == FileKind.CATALOGUE) {
             files.remove("chapters/history.md");
