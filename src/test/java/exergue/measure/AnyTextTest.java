@@ -20,7 +20,8 @@ class AnyTextTest {
     private static final String[] CRUMBS = {"3", "87", "0", "12", "1", ".", ",", ":", "/", " ", "\u00A0", "\u2009", "-", "–", "−",
         "x", "×", "by", "to", "½", "¾", "⅒", "c.", "ca", "<", ">", "?", "~", "g", "gr", "gr.", "grains", "dwt", "oz", "oz t",
         "gros", "livre", "mm", "in", "\"", "″", "''", "'", "‴", "ligne", "size", "no.", "Mionnet", "h", "°", "º", "↓", "↗", "⬇\uFE0F",
-        "↑", "O", "l", "missing", ":", "why", "illegible", "not applicable", "n/a", "３", "²", "\u0000", "\uD83E", "kg", "mg", "zol"};
+        "↑", "O", "l", "missing", ":", "why", "illegible", "not applicable", "n/a", "３", "²", "\u0000", "\uD83E", "kg", "mg", "zol",
+        "in air", "in water", "20 °C", "14.1 g in air, 13.1 g in water, 20 °C", "g/cm³", "mm²", "mm2"};
     private static final String[] HINTS = {"", "gr=grains", "gr=grammes", "comma", "unit=gram", "unit=mm", "unit=french-grain",
         "unit=sixteenth-inch", "scale=prime-1861", "hours", "degrees", "anticlockwise", "step=0.1", "step=300"};
 

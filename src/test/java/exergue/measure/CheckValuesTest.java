@@ -3,8 +3,14 @@ package exergue.measure;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
@@ -17,6 +23,16 @@ class CheckValuesTest {
     void published(Kind kind, String text, String convention, BigDecimal value, String known, String source) {
         BigDecimal exact = Hints.read(kind, text, convention).first().value();
         assertEquals(value, exact.setScale(value.scale(), RoundingMode.HALF_EVEN));
+    }
+
+    @Test
+    void everyUnitIsCheckedAndSixtyValuesArePublished() throws IOException {
+        List<String[]> rows = Files.readAllLines(Path.of("src/test/resources/exergue/measure/check-values.csv")).stream().skip(1)
+                .map(line -> line.split("\\|")).toList();
+        Set<Unit> checked = rows.stream().flatMap(row -> Hints.read(Kind.valueOf(row[0]), row[1], row[2]).asRecorded().stream())
+                .map(Quantity::unit).collect(Collectors.toSet());
+        assertEquals(List.of(), Units.all().stream().filter(unit -> !unit.isNormal() && !checked.contains(unit)).map(Unit::id).toList());
+        assertTrue(rows.stream().filter(row -> !row[4].equals("common practice")).count() >= 60);
     }
 
     @ParameterizedTest(name = "size {0} is {1}, {2}, {3}, {4} and {5} mm: seen, Caley 1965 as quoted")
