@@ -54,7 +54,15 @@ public final class PrintedTexts {
             all.add(spot.name());
             all.add(spot.exact().filter(exact -> spot.mayPrint()));
         });
-        catalogue.collections().values().forEach(collection -> all.add(collection.sign()));
+        catalogue.collections().values().forEach(collection -> {
+            all.add(collection.sign());
+            all.add(collection.name());
+        });
+        catalogue.apparatus().edition().ifPresent(all::add);
+        catalogue.apparatus().see().forEach(see -> {
+            all.add(see.from());
+            all.add(see.to());
+        });
         catalogue.conventions().values().forEach(all::convention);
         catalogue.types().forEach(all::type);
         catalogue.coins().forEach(all::coin);
@@ -120,6 +128,7 @@ public final class PrintedTexts {
         side(type.obverse());
         side(type.reverse());
         type.references().forEach(this::reference);
+        type.keywords().forEach(this::add);
         prose(type.note());
     }
 
@@ -137,9 +146,16 @@ public final class PrintedTexts {
             add(find.context());
             add(find.number());
         });
-        coin.provenance().forEach(this::add);
+        coin.provenance().forEach(step -> {
+            add(step.words());
+            add(step.under());
+        });
+        add(coin.countermark());
         coin.references().forEach(this::reference);
-        coin.photograph().ifPresent(photograph -> add(photograph.credit()));
+        coin.photograph().ifPresent(photograph -> {
+            add(photograph.credit());
+            add(photograph.permission());
+        });
         coin.weightCounts().ifPresent(word -> add(word.why()));
         add(coin.diameterMeans());
         prose(coin.note());

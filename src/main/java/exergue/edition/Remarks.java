@@ -3,9 +3,9 @@ package exergue.edition;
 import exergue.model.BookWord;
 import exergue.model.Coin;
 import exergue.model.Inline;
+import exergue.model.Provenance;
 import exergue.model.Side;
 import exergue.model.Work;
-import exergue.model.Written;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -41,7 +41,8 @@ final class Remarks {
         besides.forEach(remarks::sentence);
         whereabouts.besides(coin).ifPresent(remarks::sentence);
         ReferenceTexts.lines(ReferenceTexts.of(coin.references(), works, words)).forEach(remarks::sentence);
-        remarks.sentence(String.join("; ", coin.provenance().stream().map(Written::value).toList()));
+        remarks.sentence(String.join("; ", Provenance.inOrder(coin.provenance()).stream()
+                .map(step -> step.words().value()).toList()));
         return List.copyOf(remarks.runs);
     }
 

@@ -16,7 +16,7 @@ public record Catalogue(TitleMatter title, BookPlan plan, HouseStyle style,
                         Map<String, Written<Convention>> conventions, Map<String, Work> works,
                         Map<String, Mint> mints, Map<String, Ruler> rulers, Map<String, FindSpot> findSpots,
                         Map<String, Collection> collections, List<Type> types, List<Coin> coins,
-                        Map<String, Chapter> chapters, TemplateChoice templates,
+                        Map<String, Chapter> chapters, Apparatus apparatus, TemplateChoice templates,
                         Optional<Written<String>> citationStyle) {
 
     public Catalogue {

@@ -13,13 +13,14 @@ import java.util.Optional;
  * @param weightCounts the author's word on whether the weight counts in statistics, against the rule for damage
  * @param eraDate      year that stands on this coin; where its type has one too, this one is meant
  * @param obverse      only what differs from the type
+ * @param countermark what was punched into the coin after it was struck: "heron in circle"
  * @param number       pinned catalogue number; empty where the order of the book gives it
  */
 public record Coin(Written<String> id, Written<String> type, Optional<Written<Integer>> number,
                    Optional<Measurement> measured, List<Measurement> alsoMeasured,
                    List<Written<Damage>> damage, Optional<WeightCounts> weightCounts,
                    Optional<Dies> dies, Optional<EraDate> eraDate, Side obverse, Side reverse,
-                   Optional<Holding> holding, Optional<Find> find, List<Written<String>> provenance,
+                   Optional<Holding> holding, Optional<Find> find, List<Provenance> provenance, Optional<Written<String>> countermark,
                    List<Reference> references, Optional<Photograph> photograph,
                    Optional<Written<String>> diameterMeans, List<Prose> note, Place place) {
 
@@ -45,7 +46,13 @@ public record Coin(Written<String> id, Written<String> type, Optional<Written<In
     /** @param context layer or trench as printed; @param number the excavation's own number */
     public record Find(Written<String> spot, Optional<Written<String>> context, Optional<Written<String>> number) { }
 
-    /** @param credit whom to thank, as printed */
+    /**
+     * @param credit     whom to thank, as printed
+     * @param permission who allows it to be printed, in words; "not needed" where nobody need
+     */
     public record Photograph(Optional<Written<String>> obverse, Optional<Written<String>> reverse,
-                             Optional<Written<String>> credit) { }
+                             Optional<Written<String>> credit, Optional<Written<String>> permission) {
+
+        public static final String NOT_NEEDED = "not needed";
+    }
 }

@@ -30,11 +30,12 @@ import java.util.stream.Stream;
  * @param words      words of the book that the house has otherwise than its language
  * @param dates      how dates are printed
  * @param eras       eras by id, whose years can stand on coins
+ * @param indexes    what indexes and cross-references say
  */
 public record HouseStyle(List<Kind> order, List<Kind> inRemarks, String separator, PrintForm form, String missing, String notApplicable,
                          String illegible, Signs signs, List<Written<String>> prefer, Map<String, Metal> metals,
                          OtherHands otherHands, Rows rows, CoinOrder coinOrder, Quotes quotes, Map<BookWord, String> words,
-                         DateStyle dates, Map<String, Era> eras) {
+                         DateStyle dates, Map<String, Era> eras, IndexStyle indexes) {
 
     public HouseStyle {
         order = List.copyOf(order);

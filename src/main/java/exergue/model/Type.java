@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param uniface       one side blank: there is no axis
  * @param alloy         the two metals a fineness is worked out for, where a coin has a density
  * @param diameterMeans what was measured on a polygonal or irregular flan: "across the flats"
+ * @param keywords      what the index of types has it under: "heron"
  * @param limits        what weights and diameters the author expects; empty where not declared
  */
 public record Type(Written<String> id, Written<String> mint, Optional<Written<String>> ruler,
@@ -26,11 +27,12 @@ public record Type(Written<String> id, Written<String> mint, Optional<Written<St
                    Optional<Written<Dating>> date, Optional<EraDate> eraDate,
                    Optional<Written<String>> standard, Written<Shape> shape, Written<Making> making,
                    Written<Boolean> uniface, Optional<Written<String>> diameterMeans,
-                   Side obverse, Side reverse, List<Reference> references, Optional<Limits> limits,
+                   Side obverse, Side reverse, List<Reference> references, List<Written<String>> keywords, Optional<Limits> limits,
                    List<Prose> note, Place place) {
 
     public Type {
         references = List.copyOf(references);
+        keywords = List.copyOf(keywords);
         note = List.copyOf(note);
     }
 

@@ -2,6 +2,7 @@ package exergue.source;
 
 import exergue.files.Tree;
 import exergue.measure.Convention;
+import exergue.model.Apparatus;
 import exergue.model.Catalogue;
 import exergue.model.Chapter;
 import exergue.model.Coin;
@@ -89,11 +90,16 @@ public final class SourceReader {
         return new Catalogue(file.title(), file.plan(), style, desk.conventions(), works(desk),
                 single(FileKind.MINTS, desk), single(FileKind.RULERS, desk), single(FileKind.FIND_SPOTS, desk),
                 single(FileKind.COLLECTIONS, desk), folder(FileKind.TYPE, desk, Type::id), folder(FileKind.COIN, desk, Coin::id),
-                chapters(file, desk), file.templates(), file.citationStyle());
+                chapters(file, desk), apparatus(desk), file.templates(), file.citationStyle());
     }
 
     private Map<String, Work> works(Desk desk) throws IOException {
         return WorksReader.read(single(FileKind.WORKS, desk), files, texts, notebook);
+    }
+
+    private Apparatus apparatus(Desk desk) throws IOException {
+        Apparatus former = single(FileKind.FORMER_NUMBERS, desk);
+        return new Apparatus(single(FileKind.INDEX, desk), former.edition(), former.former());
     }
 
     /** A file that may be missing; then what counts is what an empty one would say. */

@@ -101,7 +101,7 @@ class EveryCodeTest {
         Collections.shuffle(coins, random);
         Collections.shuffle(types, random);
         return new Catalogue(all.title(), all.plan(), all.style(), all.conventions(), all.works(), all.mints(),
-                all.rulers(), all.findSpots(), all.collections(), types, coins, all.chapters(), all.templates(),
+                all.rulers(), all.findSpots(), all.collections(), types, coins, all.chapters(), all.apparatus(), all.templates(),
                 all.citationStyle());
     }
 }

@@ -15,6 +15,7 @@ import exergue.measure.Convention.GrMeans;
 import exergue.measure.Kind;
 import exergue.measure.PrintForm;
 import exergue.measure.Units;
+import exergue.model.Apparatus;
 import exergue.model.BookPlan;
 import exergue.model.Catalogue;
 import exergue.model.Chapter;
@@ -22,6 +23,7 @@ import exergue.model.Collection;
 import exergue.model.FindSpot;
 import exergue.model.HouseStyle;
 import exergue.model.HouseStyle.CoinOrder;
+import exergue.model.IndexStyle;
 import exergue.model.Inline;
 import exergue.model.Language;
 import exergue.model.Metal;
@@ -62,6 +64,8 @@ final class CatalogueBuilder {
     private String notApplicable = "";
     private List<String> prefer = List.of();
     private CoinOrder coinOrder = CoinOrder.BY_ID;
+    private Apparatus apparatus = Apparatus.NONE;
+    private IndexStyle indexes = IndexStyle.DEFAULT;
     private Language language = Language.ENGLISH;
 
     CatalogueBuilder() {
@@ -121,7 +125,7 @@ final class CatalogueBuilder {
     }
 
     CatalogueBuilder spot(String id, String name, String exact, boolean mayPrint) {
-        spots.put(id, new FindSpot(words(id), words(name), maybe(exact), mayPrint));
+        spots.put(id, new FindSpot(words(id), words(name), maybe(exact), mayPrint, Optional.empty()));
         return this;
     }
 
@@ -193,7 +197,7 @@ final class CatalogueBuilder {
         return new Catalogue(title(), new BookPlan(List.of(), body.stream().map(CatalogueBuilder::words).toList(),
                 List.of()), style(), conventions, works, mints, rulers, spots, collections,
                 types.stream().map(TypeBuilder::build).toList(), coins.stream().map(CoinBuilder::build).toList(),
-                chapters, TemplateChoice.USUAL, Optional.empty());
+                chapters, apparatus, TemplateChoice.USUAL, Optional.empty());
     }
 
     /** From what the book should print: "c. 300 BC". */
@@ -215,6 +219,6 @@ final class CatalogueBuilder {
         return new HouseStyle(order, inRemarks, separator, form, "–", notApplicable, "[–]", new HouseStyle.Signs("°", "†"),
                 prefer.stream().map(CatalogueBuilder::words).toList(),
                 Map.of("silver", new Metal("silver", "AR", "silver")), otherHands, HouseStyle.Rows.ALIGNED, coinOrder,
-                language.quotes(), Map.of(), DateStyle.DEFAULT, Map.of());
+                language.quotes(), Map.of(), DateStyle.DEFAULT, Map.of(), indexes);
     }
 }

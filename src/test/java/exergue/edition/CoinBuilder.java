@@ -14,6 +14,7 @@ import exergue.model.Damage;
 import exergue.model.Inline;
 import exergue.model.Measurement;
 import exergue.model.Prose;
+import exergue.model.Provenance;
 import exergue.model.Reference;
 import exergue.model.Side;
 import exergue.model.Written;
@@ -32,7 +33,7 @@ final class CoinBuilder {
     private final Function<String, Convention> conventions;
     private final List<Measurement> blocks = new ArrayList<>();
     private final List<Written<Damage>> damage = new ArrayList<>();
-    private final List<Written<String>> provenance = new ArrayList<>();
+    private final List<Provenance> provenance = new ArrayList<>();
     private final List<Reference> references = new ArrayList<>();
     private final List<Prose> note = new ArrayList<>();
     private Optional<Integer> number = Optional.empty();
@@ -42,6 +43,7 @@ final class CoinBuilder {
     private Optional<Coin.Find> find = Optional.empty();
     private Optional<Coin.Photograph> photograph = Optional.empty();
     private Side obverse = Side.BLANK;
+    private String countermark = "";
 
     CoinBuilder(String id, String type, Function<String, Convention> conventions) {
         this.id = id;
@@ -61,7 +63,7 @@ final class CoinBuilder {
     }
 
     CoinBuilder pictured(String obverseFile, String reverseFile, String credit) {
-        photograph = Optional.of(new Coin.Photograph(maybe(obverseFile), maybe(reverseFile), maybe(credit)));
+        photograph = Optional.of(new Coin.Photograph(maybe(obverseFile), maybe(reverseFile), maybe(credit), Optional.empty()));
         return this;
     }
 
@@ -127,7 +129,7 @@ final class CoinBuilder {
     }
 
     CoinBuilder from(String owner) {
-        provenance.add(words(owner));
+        provenance.add(Provenance.of(words(owner)));
         return this;
     }
 
@@ -139,6 +141,6 @@ final class CoinBuilder {
     Coin build() {
         return new Coin(words(id), words(type), number.map(n -> new Written<>(n, PLACE)),
                 blocks.stream().findFirst(), blocks.stream().skip(1).toList(), damage, counts, dies, Optional.empty(), obverse,
-                Side.BLANK, holding, find, provenance, references, photograph, Optional.empty(), note, PLACE);
+                Side.BLANK, holding, find, provenance, maybe(countermark), references, photograph, Optional.empty(), note, PLACE);
     }
 }

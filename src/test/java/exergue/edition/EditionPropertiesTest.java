@@ -44,7 +44,7 @@ class EditionPropertiesTest {
         Collections.shuffle(types, new Random(seed));
         Collections.shuffle(coins, new Random(seed + 1));
         return new Catalogue(c.title(), c.plan(), c.style(), c.conventions(), c.works(), c.mints(), c.rulers(),
-                c.findSpots(), c.collections(), types, coins, c.chapters(), c.templates(),
+                c.findSpots(), c.collections(), types, coins, c.chapters(), c.apparatus(), c.templates(),
                 c.citationStyle());
     }
 

@@ -23,6 +23,7 @@ final class TypeBuilder {
 
     private final String id;
     private final List<Reference> references = new ArrayList<>();
+    private final List<Written<String>> keywords = new ArrayList<>();
     private String mint = "lykaia";
     private String ruler = "";
     private String issue = "";
@@ -87,7 +88,7 @@ final class TypeBuilder {
                 Optional.empty(), Optional.empty(), new Written<>(shape, PLACE),
                 new Written<>(making, PLACE), new Written<>(uniface, PLACE), maybe(means),
                 new Side(CatalogueBuilder.legend("ΛΥΚΑΙΩΝ"), false,
-                Optional.of(phrase("Head of a wolf r."))), reverse, references,
+                Optional.of(phrase("Head of a wolf r."))), reverse, references, keywords,
                 Optional.empty(), List.of(), PLACE);
     }
 

@@ -51,6 +51,7 @@ class FenceTest {
             Map.entry("org.yaml.snakeyaml", Set.of("source")),
             Map.entry("org.commonmark", Set.of("source")),
             Map.entry("freemarker", Set.of("typeset")),
+            Map.entry("com.ibm.icu", Set.of("edition")),
             Map.entry("com.openhtmltopdf", Set.of("typeset")),
             Map.entry("org.apache.pdfbox", Set.of("typeset")),
             Map.entry("org.apache.fontbox", Set.of("typeset")),

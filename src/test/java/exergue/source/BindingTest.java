@@ -39,7 +39,7 @@ class BindingTest {
                 + "provenance: [1931, no, 2024-01-05, 1.50, on]\n");
         Coin coin = read(files).coins().get(0);
         assertEquals("0042", coin.holding().orElseThrow().number().orElseThrow().value());
-        assertEquals(List.of("1931", "no", "2024-01-05", "1.50", "on"), coin.provenance().stream().map(w -> w.value()).toList());
+        assertEquals(List.of("1931", "no", "2024-01-05", "1.50", "on"), coin.provenance().stream().map(step -> step.words().value()).toList());
     }
 
     @Test

@@ -5,6 +5,7 @@ import exergue.model.Damage;
 import exergue.model.EraDate;
 import exergue.model.Measurement;
 import exergue.model.Prose;
+import exergue.model.Provenance;
 import exergue.model.Reference;
 import exergue.model.Side;
 import exergue.model.Written;
@@ -47,8 +48,11 @@ final class CoinKeys {
     private static final Key<Optional<Coin.Holding>> COLLECTION = KEYS.may("collection", CoinParts.HOLDING,
             "The collection that holds the coin.", "");
     private static final Key<Optional<Coin.Find>> FIND = KEYS.may("find", CoinParts.FIND, "Where the coin was found.", "");
-    private static final Key<List<Written<String>>> PROVENANCE = KEYS.or("provenance", new ListOf<>(Texts.WORDS), "",
-            "Earlier owners and sales, oldest first.", "[Bought in 1931, From an old collection]");
+    private static final Key<List<Provenance>> PROVENANCE = KEYS.or("provenance", new ListOf<>(CoinParts.PROVENANCE), "",
+            "Earlier owners and sales, oldest first. If every one has a date, they are printed in order of date.",
+            "[From an old collection, {date: 1931, words: \"bought in 1931\"}]");
+    private static final Key<Optional<Written<String>>> COUNTERMARK = KEYS.may("countermark", Texts.WORDS,
+            "What was punched into the coin after it was struck; also its entry in the index.", "heron in circle");
     private static final Key<List<Reference>> REFERENCES = KEYS.or("references", new ListOf<>(ReferenceKeys.BLOCK), "",
             "Where this coin is published.", "");
     private static final Key<Optional<Coin.Photograph>> PHOTOGRAPH = KEYS.may("photograph", CoinParts.PHOTOGRAPH,
@@ -65,7 +69,7 @@ final class CoinKeys {
     private static Coin bind(Fields f) {
         return new Coin(f.get(ID), f.get(TYPE), f.get(NUMBER), f.get(MEASURED), f.get(ALSO_MEASURED), f.get(DAMAGE),
                 f.get(WEIGHT_COUNTS), f.get(DIES), f.get(ERA_DATE), f.get(OBVERSE).orElse(Side.BLANK), f.get(REVERSE).orElse(Side.BLANK),
-                f.get(COLLECTION), f.get(FIND), f.get(PROVENANCE), f.get(REFERENCES), f.get(PHOTOGRAPH),
+                f.get(COLLECTION), f.get(FIND), f.get(PROVENANCE), f.get(COUNTERMARK), f.get(REFERENCES), f.get(PHOTOGRAPH),
                 f.get(DIAMETER_MEANS), f.get(NOTE), f.place());
     }
 }

@@ -1,11 +1,14 @@
 package exergue.source.keys;
 
+import exergue.dating.Dating;
 import exergue.model.Coin;
+import exergue.model.Provenance;
 import exergue.model.Written;
 import exergue.source.shape.Block;
 import exergue.source.shape.Key;
 import exergue.source.shape.Keys;
 import exergue.source.shape.PathTexts;
+import exergue.source.shape.TextOr;
 import exergue.source.shape.Texts;
 import java.util.Optional;
 
@@ -18,7 +21,18 @@ final class CoinParts {
     static final Block<Coin.Find> FIND = find();
     static final Block<Coin.Photograph> PHOTOGRAPH = photograph();
 
+    static final TextOr<Provenance> PROVENANCE = new TextOr<>(Texts.WORDS, Provenance::of, provenance());
+
     private CoinParts() { }
+
+    private static Block<Provenance> provenance() {
+        Keys keys = new Keys("a step of a provenance");
+        Key<Written<String>> words = keys.must("words", Texts.WORDS, "Owner, sale or gift, as printed.", "bought by the Museum, 1897");
+        Key<Optional<Written<Dating>>> date = keys.may("date", Dates.EDTF, "When, in EDTF; only for the order.", "1897");
+        Key<Optional<Written<String>>> under = keys.may("under", Texts.WORDS, "What the index of provenances has it under.",
+                "Harrowgill cabinet");
+        return keys.block(f -> new Provenance(f.get(words), f.get(date), f.get(under)));
+    }
 
     private static Block<Coin.WeightCounts> weightCounts() {
         Keys keys = new Keys("whether a weight counts");
@@ -56,6 +70,8 @@ final class CoinParts {
         Key<Optional<Written<String>>> reverse = keys.may("reverse", PathTexts.PHOTOGRAPH,
                 "Path of the picture of the reverse.", "photographs/lk-0042-rev.jpg");
         Key<Optional<Written<String>>> credit = keys.may("credit", Texts.WORDS, "Whom to thank, as printed.", "\"Photograph: the museum\"");
-        return keys.block(f -> new Coin.Photograph(f.get(obverse), f.get(reverse), f.get(credit)));
+        Key<Optional<Written<String>>> permission = keys.may("permission", Texts.WORDS,
+                "Who allows it to be printed, as the list of credits says it; or: not needed.", "By permission of the Town Museum");
+        return keys.block(f -> new Coin.Photograph(f.get(obverse), f.get(reverse), f.get(credit), f.get(permission)));
     }
 }

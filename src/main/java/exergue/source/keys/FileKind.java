@@ -1,6 +1,7 @@
 package exergue.source.keys;
 
 import exergue.measure.Convention;
+import exergue.model.Apparatus;
 import exergue.model.Coin;
 import exergue.model.Collection;
 import exergue.model.FindSpot;
@@ -44,13 +45,18 @@ public record FileKind<T>(String name, String where, String about, Wanted<T> wan
             "The places where coins were found.", new MapOf<>(ListedKeys.FIND_SPOT));
     public static final FileKind<Map<String, Collection>> COLLECTIONS = new FileKind<>("collections", "collections.yaml",
             "The collections that hold coins.", new MapOf<>(ListedKeys.COLLECTION));
+    public static final FileKind<List<Apparatus.See>> INDEX = new FileKind<>("index", "index.yaml",
+            "What the indexes have besides the entries: see-references.", ApparatusKeys.INDEX);
+    public static final FileKind<Apparatus> FORMER_NUMBERS = new FileKind<>("former-numbers", "former-numbers.yaml",
+            "The numbers of an earlier edition, written by the command numbers; the concordance of old and new numbers is made from it.",
+            ApparatusKeys.FORMER_NUMBERS);
     public static final FileKind<Type> TYPE = new FileKind<>("type", "types/", "One type, described once; coins point to it.",
             TypeKeys.BLOCK);
     public static final FileKind<Coin> COIN = new FileKind<>("coin", "coins/", "One coin.", CoinKeys.BLOCK);
 
     /** In the order of the reference. */
     public static List<FileKind<?>> all() {
-        return List.of(CATALOGUE, HOUSE_STYLE, CONVENTIONS, WORKS, MINTS, RULERS, FIND_SPOTS, COLLECTIONS, TYPE, COIN);
+        return List.of(CATALOGUE, HOUSE_STYLE, CONVENTIONS, WORKS, MINTS, RULERS, FIND_SPOTS, COLLECTIONS, INDEX, FORMER_NUMBERS, TYPE, COIN);
     }
 
     public boolean isFolder() {

@@ -7,6 +7,7 @@ import exergue.model.HouseStyle;
 import exergue.model.HouseStyle.CoinOrder;
 import exergue.model.HouseStyle.OtherHands;
 import exergue.model.HouseStyle.Rows;
+import exergue.model.IndexStyle;
 import exergue.model.Language;
 import exergue.model.Metal;
 import exergue.model.Written;
@@ -51,6 +52,8 @@ final class HouseStyleKeys {
     private static final Key<Optional<Map<String, Era>>> ERAS = KEYS.may("eras", new MapOf<>(DateStyleKeys.ERA),
             "Eras whose years stand on coins, by id; ah, the years of the Hijra, is known.", "");
 
+    private static final Key<IndexStyle> INDEXES = KEYS.or("indexes", IndexStyleKeys.BLOCK, "", "What indexes and cross-references say.", "");
+
     static final Block<HouseStyle> BLOCK = KEYS.block(HouseStyleKeys::bind);
 
     private HouseStyleKeys() { }
@@ -59,7 +62,7 @@ final class HouseStyleKeys {
         MeasurementLine line = f.get(LINE);
         return new HouseStyle(line.order(), line.inRemarks(), line.separator(), line.form(), line.missing(), line.notApplicable(), line.illegible(),
                 f.get(SIGNS), f.get(PREFER), metals(f.get(METALS)), f.get(OTHER_HANDS).value(), f.get(SPECIMENS).value(), f.get(COIN_ORDER).value(),
-                f.get(QUOTATION_MARKS), f.get(WORDS), f.get(DATES), DateStyleKeys.eras(f.get(ERAS)));
+                f.get(QUOTATION_MARKS), f.get(WORDS), f.get(DATES), DateStyleKeys.eras(f.get(ERAS)), f.get(INDEXES));
     }
 
     private static Map<String, Metal> metals(Optional<Map<String, Metal>> added) {

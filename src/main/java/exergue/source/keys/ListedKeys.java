@@ -12,6 +12,7 @@ import exergue.source.shape.Key;
 import exergue.source.shape.Keys;
 import exergue.source.shape.Texts;
 import exergue.source.works.WorkEntry;
+import java.util.List;
 import java.util.Optional;
 
 /** What stands under an id in works, mints, rulers, find-spots and collections. */
@@ -67,7 +68,10 @@ final class ListedKeys {
                 "The exact place; never printed unless the next key allows it.", "north quay, square C4");
         Key<Written<Boolean>> mayPrint = keys.or("exact-may-be-printed", Texts.YES_OR_NO, "no",
                 "Whether the exact place may be printed.", "yes");
-        return keys.block(f -> new FindSpot(f.site().entry(), f.get(name), f.get(exact), f.get(mayPrint).value()));
+        Key<Optional<Written<FindSpot.Kind>>> kind = keys.may("kind",
+                Texts.oneOf(List.of(FindSpot.Kind.values()), FindSpot.Kind::words, ""),
+                "How the coins came to light; find tables are made for those that say it.", "hoard");
+        return keys.block(f -> new FindSpot(f.site().entry(), f.get(name), f.get(exact), f.get(mayPrint).value(), f.get(kind)));
     }
 
     private static Block<Collection> collection() {

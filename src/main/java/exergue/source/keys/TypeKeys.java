@@ -60,6 +60,8 @@ final class TypeKeys {
     private static final Key<Optional<Side>> REVERSE = KEYS.may("reverse", SideKeys.BLOCK, "The reverse.", "");
     private static final Key<List<Reference>> REFERENCES = KEYS.or("references", new ListOf<>(ReferenceKeys.BLOCK), "",
             "What other works say of the type, in the order they are printed.", "");
+    private static final Key<List<Written<String>>> KEYWORDS = KEYS.or("keywords", new ListOf<>(Texts.WORDS), "",
+            "What the index of types and attributes has it under.", "[heron, incuse square]");
     private static final Key<Optional<Limits>> LIMITS = KEYS.may("limits", LimitsKeys.BLOCK,
             "Weights and diameters you expect; a coin outside them is pointed out.", "");
     private static final Key<List<Prose>> NOTE = KEYS.or("note", Texts.PROSE, "", "Anything else worth printing, in Markdown.",
@@ -72,7 +74,7 @@ final class TypeKeys {
     private static Type bind(Fields f) {
         return new Type(f.get(ID), f.get(MINT), f.get(RULER), f.get(ORDER), f.get(ISSUE), f.get(DENOMINATION), f.get(METAL),
                 f.get(ALLOY), f.get(DATE), f.get(ERA_DATE), f.get(STANDARD), f.get(SHAPE), f.get(MADE), f.get(UNIFACE), f.get(DIAMETER_MEANS),
-                f.get(OBVERSE).orElse(Side.BLANK), f.get(REVERSE).orElse(Side.BLANK), f.get(REFERENCES), f.get(LIMITS),
+                f.get(OBVERSE).orElse(Side.BLANK), f.get(REVERSE).orElse(Side.BLANK), f.get(REFERENCES), f.get(KEYWORDS), f.get(LIMITS),
                 f.get(NOTE), f.place());
     }
 }

@@ -10,6 +10,7 @@ import exergue.source.shape.Key;
 import exergue.source.shape.ListOf;
 import exergue.source.shape.MapOf;
 import exergue.source.shape.Text;
+import exergue.source.shape.TextOr;
 import exergue.source.shape.Texts;
 import exergue.source.shape.Wanted;
 import java.io.IOException;
@@ -67,6 +68,15 @@ public final class JsonSchema {
             json.writeObjectFieldStart("items");
             wanted(list.member());
             json.writeEndObject();
+        } else if (wanted instanceof TextOr<?> either) {
+            json.writeArrayFieldStart("anyOf");
+            json.writeStartObject();
+            text(either.text());
+            json.writeEndObject();
+            json.writeStartObject();
+            block(either.block());
+            json.writeEndObject();
+            json.writeEndArray();
         } else {
             text((Text<?>) wanted);
         }

@@ -6,6 +6,7 @@ import exergue.source.shape.Key;
 import exergue.source.shape.ListOf;
 import exergue.source.shape.MapOf;
 import exergue.source.shape.Text;
+import exergue.source.shape.TextOr;
 import exergue.source.shape.Wanted;
 
 /** docs/reference/keys.md: every key of every file, from the same descriptions that read them. */
@@ -49,6 +50,8 @@ public final class KeyReference {
             keysOf(map.member(), path + "*id*.");
         } else if (wanted instanceof ListOf<?> list) {
             keysOf(list.member(), path);
+        } else if (wanted instanceof TextOr<?> either) {
+            keysOf(either.block(), path);
         } else if (wanted instanceof Block<?> block) {
             for (Key<?> key : block.keys()) {
                 row(key, path);
@@ -68,6 +71,9 @@ public final class KeyReference {
         }
         if (wanted instanceof Text<?> text) {
             return text.name();
+        }
+        if (wanted instanceof TextOr<?> either) {
+            return either.name();
         }
         return wanted instanceof MapOf<?> ? "blocks under ids" : "block";
     }

@@ -20,6 +20,8 @@ final class Homes {
             search(key, list.member(), path, homes);
         } else if (wanted instanceof MapOf<?> map) {
             search(key, map.member(), path.isEmpty() ? "an id" : path + ", an id", homes);
+        } else if (wanted instanceof TextOr<?> either) {
+            search(key, either.block(), path, homes);
         } else if (wanted instanceof Block<?> block) {
             if (block.names().contains(key)) {
                 homes.add(path.isEmpty() ? "no other key, at the left margin" : path);

@@ -14,7 +14,8 @@ import java.util.function.Predicate;
 public final class PathTexts {
 
     /** The parts Exergue makes itself. */
-    public static final List<String> PARTS = List.of("title", "imprint", "contents", "methods", "catalogue", "works", "abbreviations");
+    public static final List<String> PARTS = List.of("title", "imprint", "contents", "methods", "catalogue", "finds",
+            "works", "abbreviations", "concordances", "indexes", "credits");
 
     public static final Text<Written<String>> PHOTOGRAPH = new Text<>("path of a picture", List.of(), "", false,
             (scalar, site) -> existing(scalar, site, site.desk().files()::contains, NamedFile.MISSING_PHOTOGRAPH),

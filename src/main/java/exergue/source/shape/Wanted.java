@@ -10,7 +10,7 @@ import java.util.Optional;
  *
  * @param <T> what the value becomes
  */
-public sealed interface Wanted<T> permits Text, ListOf, MapOf, Block {
+public sealed interface Wanted<T> permits Text, TextOr, ListOf, MapOf, Block {
 
     /** What the reference calls it: "words", "list of words". */
     String name();

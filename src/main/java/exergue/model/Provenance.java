@@ -1,0 +1,34 @@
+package exergue.model;
+
+import exergue.dating.Dating;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One step in the history of a coin: an owner, a sale, a gift.
+ *
+ * @param words as printed
+ * @param date  when; empty where the entry does not say
+ * @param under what the index has it under: "Harrowgill cabinet"; empty where it is not indexed
+ */
+public record Provenance(Written<String> words, Optional<Written<Dating>> date, Optional<Written<String>> under) {
+
+    private static final Comparator<Provenance> BY_DATE = Comparator
+            .comparing(step -> step.date().orElseThrow().value(), Dating.BY_DATE);
+
+    /** What the entry has where it gives words alone. */
+    public static Provenance of(Written<String> words) {
+        return new Provenance(words, Optional.empty(), Optional.empty());
+    }
+
+    /** In order of date if every step has one. Otherwise the order is the author's, who alone knows it. */
+    public static List<Provenance> inOrder(List<Provenance> steps) {
+        List<Provenance> ordered = new ArrayList<>(steps);
+        if (steps.stream().allMatch(step -> step.date().isPresent())) {
+            ordered.sort(BY_DATE);
+        }
+        return List.copyOf(ordered);
+    }
+}
