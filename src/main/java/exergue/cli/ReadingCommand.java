@@ -24,7 +24,7 @@ import picocli.CommandLine.Parameters;
 
 /** Normalises one reading and shows the working. */
 @Command(name = "reading", customSynopsis = {
-    "exergue reading weight|diameter|axis|thickness TEXT [--by=CONVENTION] [--source=SOURCE]",
+    "exergue reading weight|diameter|axis|thickness|density|surface TEXT [--by=CONVENTION] [--source=SOURCE]",
     "       exergue reading --units"},
         description = "Normalises one reading and shows the working, as in: exergue reading weight 59.7 grains")
 final class ReadingCommand implements Callable<Integer> {
