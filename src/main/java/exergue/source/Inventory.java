@@ -5,6 +5,7 @@ import exergue.finding.NearMiss;
 import exergue.finding.Place;
 import exergue.source.keys.FileKind;
 import exergue.source.text.Notebook;
+import exergue.source.works.WorksReader;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -53,7 +54,7 @@ final class Inventory {
             notebook.add(Finding.of(FileCodes.CHAPTER_NOT_IN_BOOK, Place.ofFile(file), "",
                     "This chapter is not among the parts of the book, so it is not printed.",
                     "Add “" + file + "” to the parts in " + FileKind.CATALOGUE.where() + ", or leave it if it is not ready."));
-        } else if (file.endsWith(".yml") || file.endsWith(".yaml") || inFolderOfEntries(file)) {
+        } else if (file.endsWith(".yml") || file.endsWith(".yaml") || file.endsWith(".bib") || inFolderOfEntries(file)) {
             notebook.add(Finding.of(FileCodes.FILE_NOT_READ, Place.ofFile(file), "",
                     "Nothing reads this file, so nothing of it is printed.", remedy(file)));
         }
@@ -64,6 +65,9 @@ final class Inventory {
     }
 
     private static String remedy(String file) {
+        if (file.endsWith(".bib")) {
+            return "If it holds the works that are cited, call it " + WorksReader.BIB + " and put it beside catalogue.yaml.";
+        }
         if (file.endsWith(".yml") || inFolderOfEntries(file)) {
             int dot = file.lastIndexOf('.');
             String stem = dot > file.lastIndexOf('/') ? file.substring(0, dot) : file;

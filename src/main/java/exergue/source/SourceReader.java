@@ -94,6 +94,7 @@ public final class SourceReader {
     }
 
     private Map<String, Work> works(Desk desk) throws IOException {
+        seen.addAll(List.of(WorksReader.JSON, WorksReader.BIB));
         return WorksReader.read(single(FileKind.WORKS, desk), files, texts, notebook);
     }
 

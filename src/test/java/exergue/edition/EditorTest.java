@@ -164,6 +164,16 @@ class EditorTest {
     }
 
     @Test
+    void aWorkCitedInProseIsItsSignAndWhatIsCitedInIt() {
+        catalogue.work("h", "Hallowby", "");
+        List<Inline> runs = CrossReferences.of(catalogue.build(), BookOrder.of(catalogue.build()),
+                Numbering.of(BookOrder.of(catalogue.build()))).inRuns(List.of(new Inline.CrossReference("work", "h", "", CatalogueBuilder.PLACE),
+                        new Inline.CrossReference("work", "h", "pl. 3", CatalogueBuilder.PLACE)));
+        assertEquals("HallowbyHallowby\u00A0pl. 3", Inline.plain(runs));
+        assertEquals("#work.h", ((Inline.Link) runs.get(1)).address());
+    }
+
+    @Test
     void worksStandInTheOrderOfTheirSigns() {
         catalogue.work("z", "Orr", "Annals").work("e", "Émile", "").work("a", "Dorn", "").work("f", "Farn", "");
         Part.WorksCited works = (Part.WorksCited) Read.book(catalogue.build()).body().get(2);

@@ -52,6 +52,21 @@ class ProseTest {
         assertEquals("The «owl ‹small›» isn’t old.", Inline.plain(paragraph.runs()));
     }
 
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"[work:hallam] | work hallam:", "[work:hallam, 45] | work hallam:45",
+            "[work:Trewin1912,  12-14 ] | work Trewin1912:12–14", "[work:http://example.org/items/1, pl. 3, 4] "
+            + "| work http://example.org/items/1:pl. 3, 4", "[coin:lk-1] | coin lk-1:"})
+    void crossReferences(String written, String read) {
+        Map<String, String> files = Trees.sound();
+        files.put("chapters/history.md", "# History\n\nSee " + written + ".\n");
+        Loaded loaded = Trees.read(exergue.files.MemoryTree.ofText(files));
+        assertEquals("", Trees.shown(loaded.findings()));
+        Chapter chapter = loaded.catalogue().orElseThrow().chapters().get("chapters/history.md");
+        Inline.CrossReference found = (Inline.CrossReference) ((Prose.Paragraph) chapter.blocks().get(0)).runs().get(1);
+        assertEquals(read, found.kind() + " " + found.id() + ":" + found.locator());
+        assertEquals(5, found.place().column());
+    }
+
     @Test
     void aChapterKeepsItsBlocks() {
         Map<String, String> files = Trees.sound();

@@ -22,6 +22,7 @@ import org.commonmark.node.Text;
 final class InlineReader {
 
     private static final Pattern CROSS_REFERENCE = Pattern.compile("\\[(?:(coin|type):([^\\]\\s]+)|work:([^\\]\\s,]+)(?:,\\s*([^\\]]*?)\\s*)?)\\]");
+    private static final Pattern NEARLY = Pattern.compile("\\[(?:coin|type|work)\\s*:[^\\]]*\\]?");
     private static final Pattern RANGE = Pattern.compile("(?<=\\d)-{1,2}(?=\\d)");
     private static final Pattern DASHES = Pattern.compile("(?<!-)---?(?!-)|(?<!\\.)\\.\\.\\.(?!\\.)");
     private static final Pattern WEB_ADDRESS = Pattern.compile("(?i)(https?://|mailto:).+");
@@ -122,12 +123,22 @@ final class InlineReader {
         Matcher reference = CROSS_REFERENCE.matcher(literal);
         int done = 0;
         while (reference.find()) {
-            words(typographic(literal.substring(done, reference.start())), runs);
+            between(literal.substring(done, reference.start()), runs);
             inParagraph += reference.end() - reference.start();
             runs.add(crossReference(reference));
             done = reference.end();
         }
-        words(typographic(literal.substring(done)), runs);
+        between(literal.substring(done), runs);
+    }
+
+    private void between(String literal, List<Inline> runs) {
+        Matcher nearly = NEARLY.matcher(literal);
+        while (nearly.find()) {
+            manuscript.report(MarkdownCodes.CROSS_REFERENCE_NOT_READ, placeOf(nearly.group()),
+                    "“" + nearly.group() + "” looks like a cross-reference and is printed as it stands.",
+                    "Write it on one line and without a space after the colon: [coin:id], [type:id], [work:id] or [work:id, 45].");
+        }
+        words(typographic(literal), runs);
     }
 
     private Inline.CrossReference crossReference(Matcher reference) {

@@ -19,8 +19,13 @@ public final class MarkdownCodes {
             "    four spaces before a paragraph", "four spaces before a paragraph");
     public static final Code LINK_REFUSED = new Code("link-refused", WARNING, "A link leads to no address on the internet",
             "The words are printed without the link. Links in the PDF lead to web pages or e-mail addresses; other "
-                    + "entries are named by [coin:id] or [type:id].",
+                    + "entries are named by [coin:id], [type:id] or [work:id].",
             "[the type](types/owl-drachm.yaml)", "[type:owl-drachm]");
+    public static final Code CROSS_REFERENCE_NOT_READ = new Code("cross-reference-not-read", WARNING,
+            "Something looks like a cross-reference and is none",
+            "A cross-reference stands on one line, with no space after the colon. Otherwise it would be printed as it stands, "
+                    + "brackets and all.",
+            "as in [coin: lk-0042]", "as in [coin:lk-0042]");
     public static final Code HEADING_SKIPS = new Code("heading-skips", WARNING, "A heading skips a level",
             "Readers who hear the book and the list of contents rely on the order of the levels.",
             "# The mint\n### Its dies", "# The mint\n## Its dies");
@@ -45,7 +50,7 @@ public final class MarkdownCodes {
     private MarkdownCodes() { }
 
     public static List<Code> all() {
-        return List.of(RAW_HTML, UNSUPPORTED_MARKDOWN, LINK_REFUSED, HEADING_SKIPS, CHAPTER_WITHOUT_TITLE, SECOND_TITLE,
+        return List.of(RAW_HTML, UNSUPPORTED_MARKDOWN, LINK_REFUSED, CROSS_REFERENCE_NOT_READ, HEADING_SKIPS, CHAPTER_WITHOUT_TITLE, SECOND_TITLE,
                 PICTURE_WITHOUT_WORDS, TANGLED_PROSE, PARAGRAPH_TOO_LONG);
     }
 }
