@@ -43,6 +43,7 @@ final class Press {
         PdfRendererBuilder builder = builder(xhtml);
         builder.usePdfAConformance(PdfAConformance.PDFA_3_U);
         builder.usePdfUaAccessibility(true);
+        builder.usePageSupplier(Grounds.pages());
         builder.useColorProfile(ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData());
         return builder.buildPdfRenderer();
     }
