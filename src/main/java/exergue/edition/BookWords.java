@@ -7,7 +7,6 @@ import exergue.model.Language;
 import exergue.model.Making;
 import exergue.model.Reference.Relation;
 import exergue.model.Shape;
-import java.util.Locale;
 import java.util.Map;
 
 /**
@@ -27,7 +26,7 @@ record BookWords(Language language, Map<BookWord, String> own) {
 
     /** @param metal as an alloy names it: "gold" */
     String metal(String metal) {
-        return of(BookWord.valueOf(metal.toUpperCase(Locale.ROOT)));
+        return of(BookWord.metal(metal));
     }
 
     String of(Damage damage) {

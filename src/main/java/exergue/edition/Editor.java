@@ -2,6 +2,9 @@ package exergue.edition;
 
 import exergue.edition.methods.MethodsLanguage;
 import exergue.edition.methods.english.EnglishMethods;
+import exergue.edition.methods.french.FrenchMethods;
+import exergue.edition.methods.german.GermanMethods;
+import exergue.edition.methods.italian.ItalianMethods;
 import exergue.finding.Findings;
 import exergue.model.BookPlan;
 import exergue.model.BookWord;
@@ -67,7 +70,10 @@ public final class Editor {
 
     private static MethodsLanguage methods(Language language) {
         return switch (language) {
-            case ENGLISH, FRENCH, GERMAN, ITALIAN -> new EnglishMethods();
+            case ENGLISH -> new EnglishMethods();
+            case FRENCH -> new FrenchMethods();
+            case GERMAN -> new GermanMethods();
+            case ITALIAN -> new ItalianMethods();
         };
     }
 

@@ -95,6 +95,11 @@ public enum BookWord {
         return valueOf(kind.name());
     }
 
+    /** @param metal as an alloy names it: "gold" */
+    public static BookWord metal(String metal) {
+        return valueOf(metal.toUpperCase(Locale.ROOT));
+    }
+
     public static BookWord of(Damage damage) {
         return valueOf(damage.name());
     }

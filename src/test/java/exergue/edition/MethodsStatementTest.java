@@ -1,6 +1,7 @@
 package exergue.edition;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import exergue.Golden;
@@ -9,8 +10,8 @@ import exergue.measure.Alloy;
 import exergue.measure.Convention;
 import exergue.measure.Kind;
 import exergue.measure.PrintForm;
-import exergue.model.Catalogue;
 import exergue.model.Damage;
+import exergue.model.Language;
 import exergue.model.Making;
 import exergue.model.Shape;
 import java.math.RoundingMode;
@@ -20,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -27,11 +29,12 @@ import org.junit.jupiter.api.TestFactory;
 
 class MethodsStatementTest {
 
+    private static final Pattern DECIMAL_POINT = Pattern.compile("\\d\\.\\d");
+    private static final Pattern TIGHT_MARK = Pattern.compile("[^\u202F][;:?!»]|«[^\u202F]");
     private static final Path GOLDEN = Path.of("src/test/resources/golden/edition");
 
-    @TestFactory
-    Stream<DynamicTest> statements() {
-        Map<String, Supplier<Catalogue>> cases = new LinkedHashMap<>();
+    private static Map<String, Supplier<CatalogueBuilder>> cases() {
+        Map<String, Supplier<CatalogueBuilder>> cases = new LinkedHashMap<>();
         cases.put("methods-short", MethodsStatementTest::plain);
         cases.put("methods-converted", MethodsStatementTest::converted);
         cases.put("methods-missing", MethodsStatementTest::missing);
@@ -40,13 +43,36 @@ class MethodsStatementTest {
         cases.put("methods-thickness", MethodsStatementTest::thickness);
         cases.put("methods-compared", MethodsStatementTest::compared);
         cases.put("methods-densities", MethodsStatementTest::densities);
-        cases.put("methods-none", () -> new CatalogueBuilder().build());
-        return cases.entrySet().stream().map(entry -> DynamicTest.dynamicTest(entry.getKey(), () ->
-                Golden.check(GOLDEN.resolve(entry.getKey()).resolve("statement.txt"),
-                        Read.methods(entry.getValue().get()).replace('\u00A0', '~').replace('\u202F', '~'))));
+        cases.put("methods-none", CatalogueBuilder::new);
+        return cases;
     }
 
-    private static Catalogue densities() {
+    @TestFactory
+    Stream<DynamicTest> statements() {
+        return cases().entrySet().stream().flatMap(entry -> Stream.of(Language.values()).map(language ->
+                DynamicTest.dynamicTest(entry.getKey() + " " + language.code(), () -> Golden.check(
+                        GOLDEN.resolve(entry.getKey()).resolve(file(language)),
+                        Read.methods(entry.getValue().get().language(language).build())
+                                .replace('\u00A0', '~').replace('\u202F', '~')))));
+    }
+
+    @TestFactory
+    Stream<DynamicTest> marksOfThePageFollowTheLanguage() {
+        return cases().entrySet().stream().flatMap(entry -> Stream.of(Language.values())
+                .filter(language -> language != Language.ENGLISH).map(language ->
+                DynamicTest.dynamicTest(entry.getKey() + " " + language.code(), () -> {
+                    String statement = Read.methods(entry.getValue().get().language(language).build());
+                    assertFalse(DECIMAL_POINT.matcher(statement).find(), "a decimal point");
+                    assertFalse(language == Language.FRENCH && TIGHT_MARK.matcher(statement).find(),
+                            "a mark without its narrow space");
+                })));
+    }
+
+    private static String file(Language language) {
+        return language == Language.ENGLISH ? "statement.txt" : "statement." + language.code() + ".txt";
+    }
+
+    private static CatalogueBuilder densities() {
         CatalogueBuilder catalogue = new CatalogueBuilder().inRemarks(Kind.DENSITY, Kind.SURFACE);
         catalogue.type("gold").alloy(Alloy.GOLD_SILVER);
         catalogue.type("billon").alloy(Alloy.SILVER_COPPER);
@@ -57,18 +83,18 @@ class MethodsStatementTest {
         }
         catalogue.coin("b1", "billon").measured("bench", "8.6 g", "20 mm", "6 h").also(Kind.DENSITY, "9.4").also(Kind.SURFACE, "300 mm²");
         catalogue.coin("b2", "t").measured("bench", "8.6 g", "20 mm", "6 h").also(Kind.DENSITY, "missing: not to be wetted");
-        return catalogue.build();
+        return catalogue;
     }
 
-    private static Catalogue plain() {
+    private static CatalogueBuilder plain() {
         CatalogueBuilder catalogue = new CatalogueBuilder();
         catalogue.type("t");
         catalogue.coin("c1", "t").measured("bench", "3.87 g", "18 mm", "6 h");
         catalogue.coin("c2", "t").measured("bench", "3.9 g", "17 mm", "12 h");
-        return catalogue.build();
+        return catalogue;
     }
 
-    private static Catalogue converted() {
+    private static CatalogueBuilder converted() {
         CatalogueBuilder catalogue = new CatalogueBuilder().convention(CatalogueBuilder.old())
                 .work("hallowby", "Hallowby", "").prefer("bench", "old-1894");
         Convention sizes = CatalogueBuilder.old();
@@ -87,10 +113,10 @@ class MethodsStatementTest {
         catalogue.coin("d1", "t").measured("old-1894", "2 dwt 11 gr", "0.70 in", "200°");
         catalogue.coin("d2", "t").measured("old-1894", "61.5 gr", "0.70 in", "345°");
         catalogue.coin("d3", "t").measured("sizes", "61.5 gr", "size 5", "missing: not recorded");
-        return catalogue.build();
+        return catalogue;
     }
 
-    private static Catalogue missing() {
+    private static CatalogueBuilder missing() {
         CatalogueBuilder catalogue = new CatalogueBuilder();
         catalogue.type("t");
         catalogue.type("u").uniface();
@@ -100,10 +126,10 @@ class MethodsStatementTest {
         catalogue.coin("c3", "t").measured("bench", "missing: not at hand", "illegible: ink blot", "");
         catalogue.coin("u1", "u").measured("bench", "1.2 g", "12 mm", "not applicable: uniface");
         catalogue.coin("p1", "p").measured("bench", "c. 1.3 g", "12 mm", "");
-        return catalogue.build();
+        return catalogue;
     }
 
-    private static Catalogue damaged() {
+    private static CatalogueBuilder damaged() {
         CatalogueBuilder catalogue = new CatalogueBuilder();
         catalogue.type("t");
         catalogue.coin("c1", "t").measured("bench", "2.87 g", "18 mm", "6 h").damaged(Damage.BROKEN, Damage.PIERCED);
@@ -112,10 +138,10 @@ class MethodsStatementTest {
         catalogue.coin("c3", "t").measured("bench", "3.10 g", "18 mm", "6 h").damaged(Damage.BROKEN);
         catalogue.coin("c4", "t").measured("bench", "5.10 g", "18 mm", "6 h").weightCounts(false, "a trial piece");
         catalogue.coin("c5", "t").measured("bench", "missing: lost", "18 mm", "6 h").damaged(Damage.BROKEN);
-        return catalogue.build();
+        return catalogue;
     }
 
-    private static Catalogue flans() {
+    private static CatalogueBuilder flans() {
         CatalogueBuilder catalogue = new CatalogueBuilder();
         catalogue.type("a").shape(Shape.SQUARE, "").made(Making.CAST);
         catalogue.type("b").shape(Shape.POLYGONAL, "across the flats").made(Making.MACHINE_STRUCK);
@@ -126,21 +152,21 @@ class MethodsStatementTest {
         catalogue.coin("b1", "b").measured("bench", "3 g", "16 mm", "6 h");
         catalogue.coin("b2", "b").measured("bench", "3 g", "16 mm", "7 h");
         catalogue.coin("c1", "c").measured("bench", "3 g", "16-18 mm", "6.5 h");
-        return catalogue.build();
+        return catalogue;
     }
 
     /** A house that rounds halves upwards and prints thicknesses. */
-    private static Catalogue thickness() {
+    private static CatalogueBuilder thickness() {
         CatalogueBuilder catalogue = new CatalogueBuilder().order(Kind.WEIGHT, Kind.DIAMETER, Kind.THICKNESS)
                 .form(new PrintForm(1, 0, RoundingMode.HALF_UP, ".", "\u00A0", "h"), ", ", "");
         catalogue.type("t");
         catalogue.coin("c1", "t").measured("bench", "3.85 g", "18.5 mm", "6 h").also(Kind.THICKNESS, "2.2 mm");
         catalogue.coin("c2", "t").measured("bench", "3.8 g", "18 mm", "").also(Kind.THICKNESS, "missing: in a frame");
-        return catalogue.build();
+        return catalogue;
     }
 
     /** Three hands beside the main one: enough coins of two, too few of the third; one of them is the first declared. */
-    private static Catalogue compared() {
+    private static CatalogueBuilder compared() {
         CatalogueBuilder catalogue = new CatalogueBuilder().convention(named("store", "the store’s list", "cleaned"))
                 .convention(CatalogueBuilder.old()).convention(named("sale", "the sale list", "some cleaned, some not"))
                 .work("hallowby", "Hallowby", "").prefer("old-1894");
@@ -150,7 +176,7 @@ class MethodsStatementTest {
                     .measured("bench", "3.8" + i + " g", "18 mm", i + " h").measured("store", "3.9" + i + " g", "", "");
         }
         catalogue.coin("c5", "t").measured("old-1894", "60.5 gr", "0.70 in", "180°").measured("sale", "4 g", "18 mm", "");
-        return catalogue.build();
+        return catalogue;
     }
 
     private static Convention named(String id, String title, String cleaning) {

@@ -6,6 +6,7 @@ import exergue.edition.methods.Passage;
 import exergue.edition.methods.Tally;
 import exergue.measure.Alloy;
 import exergue.measure.Density;
+import exergue.measure.PrintForm;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -29,17 +30,17 @@ final class DensityParagraph implements MethodsParagraph {
         }
         if (!densities.alloys().isEmpty()) {
             sentences.add("From the density a fineness is worked out: " + String.join("; ",
-                    densities.alloys().stream().map(DensityParagraph::fineness).toList())
+                    densities.alloys().stream().map(count -> fineness(count, tally.style().form())).toList())
                     + ". In brackets stand the least and the most that the precision of the density allows.");
             sentences.add(Density.CAUTION);
         }
         return Passage.of(sentences);
     }
 
-    private static String fineness(Tally.Count<Alloy> count) {
+    private static String fineness(Tally.Count<Alloy> count, PrintForm form) {
         Alloy alloy = count.thing();
         return "for " + Grammar.count(count.times(), "coin") + " the share of " + alloy.heavier() + ", as if alloyed with "
-                + alloy.lighter() + " alone (" + alloy.heavier() + " " + alloy.heavierDensity().toPlainString() + ", "
-                + alloy.lighter() + " " + alloy.lighterDensity().toPlainString() + Grammar.NO_BREAK + "g/cm³)";
+                + alloy.lighter() + " alone (" + alloy.heavier() + " " + form.decimal(alloy.heavierDensity()) + ", "
+                + alloy.lighter() + " " + form.decimal(alloy.lighterDensity()) + Grammar.NO_BREAK + "g/cm³)";
     }
 }

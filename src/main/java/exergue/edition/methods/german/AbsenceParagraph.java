@@ -1,0 +1,51 @@
+package exergue.edition.methods.german;
+
+import exergue.edition.methods.Absence;
+import exergue.edition.methods.Absence.Reason;
+import exergue.edition.methods.MethodsParagraph;
+import exergue.edition.methods.Passage;
+import exergue.edition.methods.Tally;
+import java.util.List;
+
+/** What is missing, what cannot be, what cannot be read, and why. */
+final class AbsenceParagraph implements MethodsParagraph {
+
+    @Override
+    public List<Passage> passages(Tally tally) {
+        return Passage.of(tally.absences().stream()
+                .map(absence -> sentence(absence) + " (" + reasons(absence) + ").").toList());
+    }
+
+    private static String sentence(Absence absence) {
+        Noun noun = Noun.of(absence.kind());
+        String forCoins = "Für " + Noun.COIN.accusative(absence.coins());
+        return switch (absence.status()) {
+            case NOT_APPLICABLE -> forCoins + " kann es " + noun.noneAccusative() + " geben";
+            case ILLEGIBLE -> Passage.capital(noun.the(1)) + " " + Noun.COIN.whose(absence.coins())
+                    + " ist überliefert, aber nicht lesbar";
+            default -> forCoins + " ist " + noun.none() + " bekannt";
+        };
+    }
+
+    /** "Münze verloren: zwei; nicht zugänglich: eine"; without counts where each reason is one coin's. */
+    private static String reasons(Absence absence) {
+        List<Tally.Count<Reason>> reasons = absence.reasons();
+        boolean counted = reasons.size() > 1 && reasons.stream().anyMatch(reason -> reason.times() > 1);
+        return String.join("; ", reasons.stream().map(reason -> words(reason.thing(), reasons.size() > 1)
+                + (counted ? ": " + Noun.COIN.number(reason.times()) : "")).toList());
+    }
+
+    /** @param among true where others stand beside it, so that a semicolon in it would seem to begin another */
+    private static String words(Reason reason, boolean among) {
+        return among ? words(reason).replace(';', ',') : words(reason);
+    }
+
+    private static String words(Reason reason) {
+        return switch (reason.cause()) {
+            case SAID -> reason.words();
+            case UNIFACE -> "eine Seite glatt";
+            case PUNCHED -> "mit mehreren Punzen geschlagen";
+            case NOT_SAID -> "ohne Angabe von Gründen";
+        };
+    }
+}

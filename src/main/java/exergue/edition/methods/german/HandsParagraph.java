@@ -1,0 +1,71 @@
+package exergue.edition.methods.german;
+
+import exergue.edition.methods.Hand;
+import exergue.edition.methods.MethodsParagraph;
+import exergue.edition.methods.Passage;
+import exergue.edition.methods.Tally;
+import exergue.measure.Kind;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Where the figures come from, a paragraph a hand: who measured, when, how many of what, with what and how. */
+final class HandsParagraph implements MethodsParagraph {
+
+    @Override
+    public List<Passage> passages(Tally tally) {
+        List<Hand> hands = tally.hands();
+        if (tally.coins() == 0) {
+            return Passage.of(List.of("Der Katalog beschreibt keine Münzen."));
+        }
+        if (hands.isEmpty()) {
+            return Passage.of(List.of("Der Katalog beschreibt " + Noun.COIN.accusative(tally.coins())
+                    + " ohne Messwerte."));
+        }
+        if (hands.size() == 1) {
+            Hand only = hands.get(0);
+            List<String> sentences = new ArrayList<>();
+            sentences.add("Die Messwerte der " + (tally.coins() == 1 ? "einen Münze" : Noun.COIN.count(tally.coins()))
+                    + " stammen aus einer einzigen Quelle: " + only.convention().title() + particulars(only) + ".");
+            sentences.addAll(HowMeasured.sentences(only, tally.style().form()));
+            return Passage.of(sentences);
+        }
+        List<Passage> passages = new ArrayList<>(Passage.of(List.of("Der Katalog beschreibt "
+                + Noun.COIN.accusative(tally.coins()) + " nach " + Noun.SOURCE.dative(hands.size()) + ".")));
+        hands.forEach(hand -> passages.add(passage(hand, tally)));
+        return passages;
+    }
+
+    private static Passage passage(Hand hand, Tally tally) {
+        List<String> sentences = new ArrayList<>();
+        sentences.add(particulars(hand) + ": " + (hand.main() ? "die Hauptquelle, mit Werten für " : "Werte für ")
+                + Noun.COIN.accusative(hand.coins()) + "; " + printed(hand, tally) + ".");
+        sentences.addAll(HowMeasured.sentences(hand, tally.style().form()));
+        return new Passage.Sentences(Passage.capital(hand.convention().title()), sentences);
+    }
+
+    private static String printed(Hand hand, Tally tally) {
+        if (hand.figuresPrinted() == 0) {
+            return "keiner davon ist gedruckt";
+        }
+        List<String> shares = new ArrayList<>();
+        for (Kind kind : tally.style().printed()) {
+            if (hand.printed(kind) > 0) {
+                shares.add(Noun.of(kind).count(hand.printed(kind)));
+            }
+        }
+        return "gedruckt " + Grammar.is(hand.figuresPrinted()) + " davon " + Grammar.list(shares);
+    }
+
+    /** " (A. Orr, 2024)", " (T. Hallowby, 1894; zitiert als Hallowby)" */
+    private static String particulars(Hand hand) {
+        List<String> particulars = new ArrayList<>();
+        hand.convention().by().ifPresent(particulars::add);
+        hand.convention().when().ifPresent(particulars::add);
+        List<String> parts = new ArrayList<>();
+        if (!particulars.isEmpty()) {
+            parts.add(String.join(", ", particulars));
+        }
+        hand.work().ifPresent(work -> parts.add("zitiert als " + work.sign().value()));
+        return parts.isEmpty() ? "" : " (" + String.join("; ", parts) + ")";
+    }
+}
