@@ -14,10 +14,11 @@ import exergue.model.Catalogue;
 import exergue.source.Loaded;
 import exergue.source.SourceReader;
 import exergue.study.Plausibility;
+import exergue.typeset.Attachment;
 import exergue.typeset.Coverage;
+import exergue.typeset.SetBook;
 import exergue.typeset.Setting;
 import exergue.typeset.Stamp;
-import exergue.typeset.TypesetBook;
 import exergue.typeset.Typesetter;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -42,10 +43,14 @@ public final class Exergue {
     /** @param publication empty if there are errors among the findings */
     public record Made(Optional<Publication> publication, Findings findings) { }
 
-    /** @param rows one for each coin, in the order of the book */
-    public record Publication(int pages, List<DataRow> rows) {
+    /**
+     * @param rows one for each coin, in the order of the book
+     * @param data files that the book carries inside it
+     */
+    public record Publication(int pages, List<DataRow> rows, List<Attachment> data) {
         public Publication {
             rows = List.copyOf(rows);
+            data = List.copyOf(data);
         }
     }
 
@@ -69,12 +74,19 @@ public final class Exergue {
                 loaded.findings().and(checked).and(works.findings()).and(arranged));
     }
 
+    /** Makes the book alone, without data inside it. */
+    public static Made typeset(Checked checked, OutputStream pdf, Progress progress) throws IOException {
+        return typeset(checked, Enclosed.NOTHING, pdf, progress);
+    }
+
     /**
      * Makes the book of a source that has been checked; stops where there are errors.
      *
-     * @param pdf gets the book, or nothing if there are errors; left open
+     * @param enclosed what the file carries besides its pages
+     * @param pdf      gets the book, or nothing if there are errors; left open
      */
-    public static Made typeset(Checked checked, OutputStream pdf, Progress progress) throws IOException {
+    public static Made typeset(Checked checked, Enclosed enclosed, OutputStream pdf, Progress progress)
+            throws IOException {
         if (checked.findings().hasErrors() || checked.catalogue().isEmpty() || checked.book().isEmpty()) {
             return new Made(Optional.empty(), checked.findings());
         }
@@ -84,14 +96,17 @@ public final class Exergue {
         progress.starts(Stage.TYPESET);
         Stamp stamp = Stamp.of(checked.source(), "exergue " + VERSION);
         Setting setting = Setting.of(catalogue, checked.source(), stamp, progress::reached);
-        TypesetBook set = Typesetter.typeset(book, setting, pdf);
-        Findings findings = checked.findings().and(set.findings());
-        if (findings.hasErrors()) {
-            return new Made(Optional.empty(), findings);
-        }
+        try (SetBook set = Typesetter.set(book, setting)) {
+            Findings findings = checked.findings().and(set.findings());
+            if (findings.hasErrors()) {
+                return new Made(Optional.empty(), findings);
+            }
 
-        progress.starts(Stage.DATA);
-        List<DataRow> rows = DataRows.of(catalogue, book, set.pages());
-        return new Made(Optional.of(new Publication(set.pages().pages(), rows)), findings);
+            progress.starts(Stage.WRITE);
+            List<DataRow> rows = DataRows.of(catalogue, book, set.pages());
+            List<Attachment> data = enclosed.data().apply(rows);
+            set.write(enclosed.origin(), data, pdf);
+            return new Made(Optional.of(new Publication(set.pages().pages(), rows, data)), findings);
+        }
     }
 }

@@ -6,7 +6,7 @@ public enum Stage {
     CHECK("checking the entries"),
     ARRANGE("arranging the book"),
     TYPESET("setting the pages"),
-    DATA("writing the data");
+    WRITE("writing the book and its data");
 
     private final String words;
 

@@ -1,5 +1,6 @@
 package exergue.cli;
 
+import exergue.exchange.BookData;
 import exergue.files.FolderTree;
 import exergue.files.SelectedTree;
 import exergue.files.Tree;
@@ -21,7 +22,7 @@ final class SourceFolder {
      * @throws UsageException if there is no such folder
      */
     static Tree open(Path folder) throws IOException {
-        Set<String> made = Set.of(TypesetCommand.PDF, TypesetCommand.JSON, TypesetCommand.CSV);
+        Set<String> made = Set.of(TypesetCommand.PDF, BookData.JSON, BookData.CSV);
         try {
             return new SelectedTree(new FolderTree(folder),
                     path -> !made.contains(path.substring(path.lastIndexOf('/') + 1)));

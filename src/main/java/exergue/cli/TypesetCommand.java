@@ -5,14 +5,15 @@ import exergue.Exergue.Checked;
 import exergue.Exergue.Made;
 import exergue.Exergue.Publication;
 import exergue.cli.report.Report;
-import exergue.exchange.CatalogueCsv;
-import exergue.exchange.CatalogueJson;
+import exergue.exchange.BookData;
 import exergue.files.Delivery;
+import exergue.files.GitCommit;
 import exergue.finding.Findings;
+import exergue.typeset.Attachment;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -25,8 +26,6 @@ import picocli.CommandLine.Parameters;
 final class TypesetCommand implements Callable<Integer> {
 
     static final String PDF = "catalogue.pdf";
-    static final String JSON = "catalogue.json";
-    static final String CSV = "catalogue.csv";
 
     private final Terminal terminal;
 
@@ -37,6 +36,12 @@ final class TypesetCommand implements Callable<Integer> {
     @Option(names = "--to", paramLabel = "DIR",
             description = "Folder the book is written to. Default: the folder “book” inside SOURCE.")
     private Path to;
+
+    @Option(names = "--commit", paramLabel = "NAME",
+            description = "State of the source that the book names as its origin. Default: the commit that SOURCE is at, "
+                    + "if it lies in a Git repository; changes made since that commit are in the book, but not in the "
+                    + "name.")
+    private String commit;
 
     @Mixin
     private FormatOption format;
@@ -57,16 +62,18 @@ final class TypesetCommand implements Callable<Integer> {
 
     private int typeset(Checked checked, Path folder, StageLines progress) throws IOException {
         try (Delivery delivery = new Delivery(folder)) {
+            Optional<String> origin = commit == null ? GitCommit.of(source) : Optional.of(commit).filter(c -> !c.isBlank());
             Made made;
             try (OutputStream pdf = delivery.write(PDF)) {
-                made = Exergue.typeset(checked, pdf, progress);
+                made = Exergue.typeset(checked, BookData.enclosed(origin), pdf, progress);
             }
             if (made.publication().isEmpty()) {
                 return stopped(checked, made.findings(), folder);
             }
             Publication publication = made.publication().get();
-            delivery.write(JSON, utf8(CatalogueJson.of(publication.rows())));
-            delivery.write(CSV, utf8(CatalogueCsv.of(publication.rows())));
+            for (Attachment file : publication.data()) {
+                delivery.write(file.name(), file.bytes());
+            }
             delivery.deliver();
             print(checked, made.findings(), PDF + ": " + Tally.count(publication.pages(), "page") + ", "
                     + Tally.count(publication.rows().size(), "entry") + ", " + Tally.of(made.findings())
@@ -82,9 +89,5 @@ final class TypesetCommand implements Callable<Integer> {
 
     private void print(Checked checked, Findings findings, String lastLine) {
         format.print(new Report(findings, checked.source(), source.toString()), lastLine, terminal);
-    }
-
-    private static byte[] utf8(String text) {
-        return text.getBytes(StandardCharsets.UTF_8);
     }
 }

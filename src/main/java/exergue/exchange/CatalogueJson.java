@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The catalogue's data as JSON: {@code {"coins": [{"id", "number", "type", "mint", "ruler", "denomination", "metal",
+ * The catalogue's data as JSON: {@code {"source-commit", "coins": [{"id", "number", "type", "mint", "ruler", "denomination", "metal",
  * "weight": {"status", "why", "by", "recorded", "values", "unit", "printed"}, "diameter", "axis", …,
  * "fineness", "other-hands": [{"what", "by", "recorded", "values", "unit"}],
  * "measurement-line", "damage", "weight-counts", "collection", "find-spot", "page"}]}}. Values are exact numbers in
@@ -21,8 +21,14 @@ public final class CatalogueJson {
 
     /** One JSON text for all rows, in their order. */
     public static String of(List<DataRow> rows) {
+        return of(rows, Optional.empty());
+    }
+
+    /** @param commit that the source was at, if it is known */
+    public static String of(List<DataRow> rows, Optional<String> commit) {
         return JsonText.of(json -> {
             json.writeStartObject();
+            write("source-commit", commit, json);
             json.writeArrayFieldStart("coins");
             for (DataRow row : rows) {
                 write(row, json);

@@ -5,6 +5,7 @@ import exergue.model.Written;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSName;
@@ -22,7 +23,9 @@ final class Passport {
 
     private Passport() { }
 
-    static void write(PDDocument document, Book book, SetPages pages, Stamp stamp) throws IOException {
+    /** @param origin what the source was at, if that is known */
+    static void write(PDDocument document, Book book, SetPages pages, Stamp stamp, Optional<String> origin)
+            throws IOException {
         String title = book.title().title().value();
         String authors = book.title().authors().stream().map(Written::value).collect(Collectors.joining(", "));
         PDDocumentInformation information = new PDDocumentInformation();
@@ -33,7 +36,7 @@ final class Passport {
         information.setProducer(PRODUCER);
         document.setDocumentInformation(information);
         PDMetadata metadata = new PDMetadata(document);
-        metadata.importXMPMetadata(xmp(title, authors, book.language()).getBytes(StandardCharsets.UTF_8));
+        metadata.importXMPMetadata(xmp(title, authors, book.language(), origin).getBytes(StandardCharsets.UTF_8));
         document.getDocumentCatalog().setMetadata(metadata);
         document.getDocumentCatalog().setLanguage(book.language());
         label(document, pages);
@@ -66,9 +69,10 @@ final class Passport {
         document.getDocument().getTrailer().setItem(COSName.ID, both);
     }
 
-    private static String xmp(String title, String authors, String language) {
+    private static String xmp(String title, String authors, String language, Optional<String> origin) {
         String creator = authors.isEmpty() ? ""
                 : "<dc:creator><rdf:Seq><rdf:li>" + Markup.escape(authors) + "</rdf:li></rdf:Seq></dc:creator>";
+        String source = origin.map(at -> "<dc:source>" + Markup.escape(at) + "</dc:source>\n").orElse("");
         return String.format(Locale.ROOT, """
                 <?xpacket begin="\uFEFF" id="W5M0MpCehiHzreSzNTczkc9d"?>
                 <x:xmpmeta xmlns:x="adobe:ns:meta/"><rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
@@ -79,11 +83,11 @@ final class Passport {
                 <dc:format>application/pdf</dc:format>
                 <dc:title><rdf:Alt><rdf:li xml:lang="x-default">%s</rdf:li></rdf:Alt></dc:title>
                 %s<dc:language><rdf:Bag><rdf:li>%s</rdf:li></rdf:Bag></dc:language>
-                <pdf:Producer>%s</pdf:Producer>
+                %s<pdf:Producer>%s</pdf:Producer>
                 </rdf:Description>
                 %s</rdf:RDF></x:xmpmeta>
                 <?xpacket end="r"?>
-                """, Markup.escape(title), creator, Markup.escape(language), PRODUCER, EXTENSION);
+                """, Markup.escape(title), creator, Markup.escape(language), source, PRODUCER, EXTENSION);
     }
 
     /** PDF/A wants every name that is not its own explained; PDF/UA's identifier is one of them. */

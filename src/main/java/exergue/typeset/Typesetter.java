@@ -2,7 +2,6 @@ package exergue.typeset;
 
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import exergue.edition.Book;
-import exergue.edition.PageMap;
 import exergue.finding.Finding;
 import exergue.finding.Findings;
 import exergue.finding.Place;
@@ -28,6 +27,7 @@ public final class Typesetter {
     private static final RandomAccessStreamCache.StreamCacheCreateFunction STREAMS =
             MemoryUsageSetting.setupMixed(64L << 20).streamCache;
 
+    private final PDDocument document;
     private final Book book;
     private final Setting setting;
     private final List<Finding> findings = new ArrayList<>();
@@ -35,7 +35,8 @@ public final class Typesetter {
     private final Templates templates;
     private final Remarks remarks;
 
-    private Typesetter(Book book, Setting setting) {
+    private Typesetter(Book book, Setting setting, PDDocument document) {
+        this.document = document;
         this.book = book;
         this.setting = setting;
         this.files = new TemplateFiles(setting.source(), setting.templates());
@@ -44,24 +45,37 @@ public final class Typesetter {
     }
 
     /**
-     * Sets the book and writes it. The same book, source and stamp give the same bytes.
+     * Sets the book; the caller writes it, or not, and closes it.
+     *
+     * @throws IOException if the disk fails
+     */
+    public static SetBook set(Book book, Setting setting) throws IOException {
+        PDDocument document = new PDDocument(STREAMS);
+        Typesetter typesetter = new Typesetter(book, setting, document);
+        Optional<SetPages> pages = typesetter.runOrBlameTemplates();
+        return new SetBook(document, book, setting, pages, Findings.of(typesetter.findings));
+    }
+
+    /**
+     * Sets the book and writes it with nothing besides.
      *
      * @param pdf gets the whole file, or nothing if there is an error among the findings; left open
      * @throws IOException if the stream or the disk fails
      */
     public static TypesetBook typeset(Book book, Setting setting, OutputStream pdf) throws IOException {
-        Typesetter typesetter = new Typesetter(book, setting);
-        Optional<PageMap> pages = typesetter.runOrBlameTemplates(pdf);
-        return new TypesetBook(pages.orElse(PageMap.UNKNOWN), Findings.of(typesetter.findings));
+        try (SetBook set = set(book, setting)) {
+            set.write(Optional.empty(), List.of(), pdf);
+            return new TypesetBook(set.pages(), set.findings());
+        }
     }
 
     /**
      * The page engine is not proof against every markup. With the program's own templates its failure is a bug of
      * ours; with an author's templates it is most likely theirs, and they need to hear of it.
      */
-    private Optional<PageMap> runOrBlameTemplates(OutputStream pdf) throws IOException {
+    private Optional<SetPages> runOrBlameTemplates() throws IOException {
         try {
-            return run(pdf);
+            return run();
         } catch (RuntimeException e) {
             if (!files.anyOwn()) {
                 throw e;
@@ -74,7 +88,7 @@ public final class Typesetter {
         }
     }
 
-    private Optional<PageMap> run(OutputStream pdf) throws IOException {
+    private Optional<SetPages> run() throws IOException {
         BookValues values = new BookValues(book, setting, findings::add);
         Map<String, Object> all = values.all();
         Optional<Integer> front = frontPages(all);
@@ -88,19 +102,11 @@ public final class Typesetter {
         if (xhtml.isEmpty()) {
             return Optional.empty();
         }
-        try (PDDocument document = new PDDocument(STREAMS)) {
-            Press press = new Press(document, new TreeResources(setting.source(), files), remarks);
-            SetPages pages = setBook(press, xhtml.get(), values, front.get() + (blank ? 1 : 0), blank);
-            setting.progress().reached("setting running heads", 0, pages.count());
-            printHeads(press, document, new Heads(pages, values.kinds(), book.title().title().value()));
-            if (failed()) {
-                return Optional.empty();
-            }
-            Passport.write(document, book, pages, setting.stamp());
-            setting.progress().reached("writing the PDF", 0, pages.count());
-            document.save(pdf);
-            return Optional.of(pages.map());
-        }
+        Press press = new Press(document, new TreeResources(setting.source(), files), remarks);
+        SetPages pages = setBook(press, xhtml.get(), values, front.get() + (blank ? 1 : 0), blank);
+        setting.progress().reached("setting running heads", 0, pages.count());
+        printHeads(press, new Heads(pages, values.kinds(), book.title().title().value()));
+        return failed() ? Optional.empty() : Optional.of(pages);
     }
 
     private boolean failed() {
@@ -143,7 +149,7 @@ public final class Typesetter {
         }
     }
 
-    private void printHeads(Press press, PDDocument document, Heads heads) throws IOException {
+    private void printHeads(Press press, Heads heads) throws IOException {
         Optional<Document> sheets = page(HEADS, heads.values());
         if (sheets.isPresent() && !new Overprint(document).print(sheets.get(), press)) {
             findings.add(Finding.of(TypesetCodes.TEMPLATE_FAULT, Place.ofFile(files.shown(HEADS)), "",

@@ -12,7 +12,7 @@ import org.verapdf.pdfa.results.TestAssertion;
 import org.verapdf.pdfa.results.ValidationResult;
 
 /** The failures that veraPDF finds, as clause, test number and message. */
-final class VeraPdf {
+public final class VeraPdf {
 
     static {
         VeraGreenfieldFoundryProvider.initialise();
@@ -20,7 +20,7 @@ final class VeraPdf {
 
     private VeraPdf() { }
 
-    static List<String> failures(byte[] pdf, PDFAFlavour flavour) throws Exception {
+    public static List<String> failures(byte[] pdf, PDFAFlavour flavour) throws Exception {
         try (PDFAParser parser = Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), flavour);
                 PDFAValidator validator = Foundries.defaultInstance().createValidator(flavour, false)) {
             ValidationResult result = validator.validate(parser);

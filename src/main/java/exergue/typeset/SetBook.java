@@ -1,0 +1,64 @@
+package exergue.typeset;
+
+import exergue.edition.Book;
+import exergue.edition.PageMap;
+import exergue.finding.Findings;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
+import java.util.Optional;
+import org.apache.pdfbox.pdmodel.PDDocument;
+
+/**
+ * A book whose pages are set and not yet written. What goes into the file besides its pages, such as data that name
+ * them, can only be made now. Close it when done.
+ */
+public final class SetBook implements AutoCloseable {
+
+    private final PDDocument document;
+    private final Book book;
+    private final Setting setting;
+    private final Optional<SetPages> pages;
+    private final Findings findings;
+
+    /** @param pages empty if there is an error among the findings */
+    SetBook(PDDocument document, Book book, Setting setting, Optional<SetPages> pages, Findings findings) {
+        this.document = document;
+        this.book = book;
+        this.setting = setting;
+        this.pages = pages;
+        this.findings = findings;
+    }
+
+    /** Where everything stands; {@link PageMap#UNKNOWN} if no pages were made. */
+    public PageMap pages() {
+        return pages.map(SetPages::map).orElse(PageMap.UNKNOWN);
+    }
+
+    /** With an error among them there is nothing to write. */
+    public Findings findings() {
+        return findings;
+    }
+
+    /**
+     * Writes the book; nothing if no pages were made. The same book, stamp, origin and attachments give the same bytes.
+     *
+     * @param origin what the source was at: "Git commit 1a2b…"; empty if that is not known
+     * @param pdf    left open
+     * @throws IOException if the stream or the disk fails
+     */
+    public void write(Optional<String> origin, List<Attachment> attachments, OutputStream pdf) throws IOException {
+        if (pages.isEmpty()) {
+            return;
+        }
+        setting.progress().reached("writing the PDF", 0, pages.get().count());
+        Passport.write(document, book, pages.get(), setting.stamp(), origin);
+        Attachments.embed(document, attachments);
+        document.save(pdf);
+    }
+
+    @Override
+    public void close() throws IOException {
+        document.close();
+    }
+}
