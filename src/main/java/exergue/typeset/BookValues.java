@@ -28,7 +28,7 @@ final class BookValues {
 
     BookValues(Book book, Setting setting, Consumer<Finding> findings) {
         this.book = book;
-        this.prose = new ProseMarkup(markup, setting.source(), findings);
+        this.prose = new ProseMarkup(markup, Hyphens.of(book.language()), setting.source(), findings);
         this.entries = new EntryValues(marks, markup, prose, new Pictures(setting, findings),
                 setting.rows());
     }

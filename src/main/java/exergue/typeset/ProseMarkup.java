@@ -12,11 +12,13 @@ import java.util.function.Consumer;
 final class ProseMarkup {
 
     private final Markup markup;
+    private final Hyphens hyphens;
     private final Tree source;
     private final Consumer<Finding> findings;
 
-    ProseMarkup(Markup markup, Tree source, Consumer<Finding> findings) {
+    ProseMarkup(Markup markup, Hyphens hyphens, Tree source, Consumer<Finding> findings) {
         this.markup = markup;
+        this.hyphens = hyphens;
         this.source = source;
         this.findings = findings;
     }
@@ -42,7 +44,7 @@ final class ProseMarkup {
 
     private void append(Prose block, boolean indented, StringBuilder html) {
         if (block instanceof Prose.Paragraph paragraph) {
-            html.append(indented ? "<p class=\"i\">" : "<p>").append(markup.of(paragraph.runs())).append("</p>\n");
+            html.append(indented ? "<p class=\"i\">" : "<p>").append(markup.of(hyphens.in(paragraph.runs()))).append("</p>\n");
         } else if (block instanceof Prose.Quotation quotation) {
             html.append("<blockquote>").append(of(quotation.blocks(), 1)).append("</blockquote>\n");
         } else if (block instanceof Prose.Items items) {

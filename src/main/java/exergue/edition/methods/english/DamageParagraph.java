@@ -21,7 +21,7 @@ final class DamageParagraph implements MethodsParagraph {
             sentences.add(kinds(damage));
         }
         if (damage.leftOut() > 0) {
-            sentences.add((damage.leftOut() == 1 ? "One weight of theirs is" : "Of their weights, "
+            sentences.add((damage.coins() == 1 ? "Its weight is" : damage.leftOut() == 1 ? "One weight of theirs is" : "Of their weights, "
                     + Grammar.number(damage.leftOut()) + " are") + marked + " left out of weight statistics.");
         }
         for (boolean counts : List.of(true, false)) {
