@@ -32,13 +32,25 @@ final class Hyphens {
         return new Hyphens(Patterns.of(language));
     }
 
+    /** Of one paragraph, whose last line shall not be the rest of a word: its last word stays whole. */
     List<Inline> in(List<Inline> runs) {
+        List<Inline> hyphened = hyphened(runs);
+        int last = hyphened.size() - 1;
+        if (last >= 0 && hyphened.get(last) instanceof Inline.Words words) {
+            int word = words.text().stripTrailing().lastIndexOf(' ') + 1;
+            hyphened.set(last, new Inline.Words(words.text().substring(0, word)
+                    + words.text().substring(word).replace(String.valueOf(SOFT), "")));
+        }
+        return hyphened;
+    }
+
+    private List<Inline> hyphened(List<Inline> runs) {
         List<Inline> hyphened = new ArrayList<>();
         for (Inline run : runs) {
             if (run instanceof Inline.Words words) {
-                hyphened.add(new Inline.Words(in(words.text())));
+                hyphened.add(new Inline.Words(hyphened(words.text())));
             } else if (run instanceof Inline.Strong strong) {
-                hyphened.add(new Inline.Strong(in(strong.runs())));
+                hyphened.add(new Inline.Strong(hyphened(strong.runs())));
             } else {
                 hyphened.add(run);
             }
@@ -46,7 +58,7 @@ final class Hyphens {
         return hyphened;
     }
 
-    private String in(String text) {
+    private String hyphened(String text) {
         return WORD.matcher(text).replaceAll(word -> Matcher.quoteReplacement(
                 divided.computeIfAbsent(word.group(), whole -> patterns.divided(whole, SOFT))));
     }

@@ -24,6 +24,12 @@ class PatternsTest {
     }
 
     @Test
+    void noParagraphEndsInTheRestOfAWord() {
+        assertEquals("Die Durch|mes|ser der Stempelstellungen.", Inline.plain(Hyphens.of("de").in(
+                List.of(new Inline.Words("Die Durchmesser der Stempelstellungen.")))).replace('\u00AD', '|'));
+    }
+
+    @Test
     void onlyPlainWordsAreDivided() {
         List<Inline> runs = List.of(new Inline.Words("Durchmesser ARETHANON Stempel-Stellung Paar12345 Numero BasileusX "),
                 new Inline.Emphasis(List.of(new Inline.Words("Durchmesser"))),
