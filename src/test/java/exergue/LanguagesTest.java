@@ -62,10 +62,8 @@ class LanguagesTest {
         Map<String, byte[]> files = new LinkedHashMap<>();
         for (String file : start.files()) {
             String text = new String(start.read(file), StandardCharsets.UTF_8);
-            if (!file.equals("house-style.yaml")) {
-                files.put(file, text.replaceAll("(?m)^language: en$", "language: " + language.code())
-                        .getBytes(StandardCharsets.UTF_8));
-            }
+            files.put(file, text.replaceAll("(?m)^language: en\\b", "language: " + language.code())
+                    .getBytes(StandardCharsets.UTF_8));
         }
         return new MemoryTree(files);
     }

@@ -19,7 +19,7 @@
  * {@link exergue.edition.PrintedTexts} says where in the source each printed text was written, for whoever finds that
  * it cannot be printed.
  *
- * <p>English words of the book stand in {@link exergue.edition.BookWords} and in {@code edition.methods.english},
- * nowhere else.
+ * <p>Words of the book stand in {@link exergue.model.BookWord}, in every language, and those of the methods statement in
+ * the packages beside {@code edition.methods}; nowhere else.
  */
 package exergue.edition;

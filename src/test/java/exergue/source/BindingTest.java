@@ -8,6 +8,7 @@ import exergue.files.MemoryTree;
 import exergue.measure.Convention;
 import exergue.measure.Kind;
 import exergue.measure.PrintForm;
+import exergue.model.BookWord;
 import exergue.model.Catalogue;
 import exergue.model.Coin;
 import exergue.model.HouseStyle;
@@ -21,6 +22,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What entries become. */
@@ -48,6 +50,22 @@ class BindingTest {
         files.put("coins/lk-10.yaml", "id: lk-10\ntype: owl\n");
         files.put("coins/more/lk-9.yaml", "id: lk-9\ntype: owl\n");
         assertEquals(List.of("lk-1", "lk-9", "lk-10"), read(files).coins().stream().map(c -> c.id().value()).toList());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', value = {"en; .; c.; “”; c.", "fr; ,; env.; «\u202F\u202F»; vers", "de; ,; ca.; „“; ca.", "it; ,; ca.; «»; ca."})
+    void whatTheHouseLeavesOpenFollowsTheLanguage(String language, String mark, String circa, String quotes, String ofDates) {
+        Map<String, String> files = Trees.sound();
+        files.put("catalogue.yaml", files.get("catalogue.yaml").replace("language: en", "language: " + language));
+        HouseStyle style = read(files).style();
+        assertEquals(List.of(mark, circa, quotes, ofDates), List.of(style.form().decimalMark(), style.form().circa(),
+                style.quotes().open() + style.quotes().close(), style.dates().circa()));
+        files.put("house-style.yaml", "measurement-line: {decimal-mark: point, circa: about}\n"
+                + "quotation-marks: {open: '<'}\nwords: {obverse: Av.}\n");
+        style = read(files).style();
+        assertEquals(List.of(".", "about", "<" + quotes.substring(quotes.length() / 2)), List.of(style.form().decimalMark(),
+                style.form().circa(), style.quotes().open() + style.quotes().close()));
+        assertEquals(Map.of(BookWord.OBVERSE, "Av."), style.words());
     }
 
     @Test
