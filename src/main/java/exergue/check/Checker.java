@@ -27,6 +27,7 @@ import exergue.check.rules.LimitsReversed;
 import exergue.check.rules.MintNeverUsed;
 import exergue.check.rules.NoStandardWork;
 import exergue.check.rules.OvalDirectionNotSaid;
+import exergue.check.rules.PhotographWithoutWidth;
 import exergue.check.rules.ReadingNotGiven;
 import exergue.check.rules.RulerNeverUsed;
 import exergue.check.rules.SidesNotDescribed;
@@ -67,7 +68,8 @@ public final class Checker {
             new ConventionWithoutHand(), new ConventionWithoutInstrument(), new ConventionWithoutDirection(),
             new ConventionNeverUsed(),
             new DateOutsideRuler(), new EraDateDisagrees(),
-            new SidesNotDescribed(), new LimitsReversed(), new TypeWithoutCoins(), new MintNeverUsed(),
+            new SidesNotDescribed(), new LimitsReversed(), new PhotographWithoutWidth(),
+            new TypeWithoutCoins(), new MintNeverUsed(),
             new RulerNeverUsed(),
             new WorkNeverCited(), new WorkNotListed(), new NoStandardWork(), new CollectionNeverUsed(), new FindSpotNeverUsed(), new ExactFindSpotPrinted());
 

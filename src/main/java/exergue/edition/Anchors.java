@@ -39,6 +39,11 @@ public final class Anchors {
         return "work." + ODD.matcher(id).replaceAll(odd -> "_" + Integer.toHexString(odd.group().codePointAt(0)));
     }
 
+    /** @param number in roman figures */
+    public static String plate(String number) {
+        return "plate." + number;
+    }
+
     /** @param name of the part in the plan, or the path of its chapter */
     public static String part(String name) {
         return "part-" + name.replaceAll("[^\\p{L}\\p{N}]+", "-");

@@ -37,6 +37,7 @@ public final class Editor {
     private final BookWords words;
     private final BookOrder order;
     private final CrossReferences references;
+    private final Optional<PlatesMaker> plates;
     private final EntriesMaker entries;
     private final MethodsChapter methods;
     private final Set<String> anchors = new HashSet<>();
@@ -50,9 +51,11 @@ public final class Editor {
         Numbering numbers = Numbering.of(order);
         this.references = CrossReferences.of(catalogue, order, numbers);
         MeasurementLine figures = MeasurementLine.of(catalogue, types(catalogue));
-        SpecimenMaker specimens = new SpecimenMaker(catalogue, numbers, figures, references, words);
-        this.entries = new EntriesMaker(catalogue,
-                new EntryMaker(catalogue, numbers, specimens, references, words), references);
+        this.plates = catalogue.plan().has("plates")
+                ? Optional.of(new PlatesMaker(catalogue, order, numbers, words)) : Optional.empty();
+        EditorsDesk desk = new EditorsDesk(catalogue, numbers, references, words,
+                plates.map(PlatesMaker::byCoin).orElse(Map.of()));
+        this.entries = new EntriesMaker(catalogue, new EntryMaker(desk, new SpecimenMaker(desk, figures)), references);
         this.methods = MethodsChapter.of(catalogue, order, numbers, methods(language));
     }
 
@@ -112,6 +115,7 @@ public final class Editor {
                     WorkLines.of(catalogue, works, work -> !(abbreviations && work.standard()))));
             case "abbreviations" -> Optional.of(new Part.WorksCited(id, heading(words.of(BookWord.ABBREVIATIONS)),
                     WorkLines.of(catalogue, works, Work::standard)));
+            case "plates" -> plates.map(made -> made.part(id));
             default -> Optional.ofNullable(catalogue.chapters().get(name.value())).map(chapter -> text(id, chapter));
         };
     }

@@ -36,6 +36,9 @@ public sealed interface Part {
 
     record WorksCited(String id, List<Inline> heading, List<WorkLine> works) implements Part { }
 
+    /** @param legend scale and credits, sentences for below the last plate */
+    record Plates(String id, List<Inline> heading, List<Plate> plates, List<String> legend) implements Part { }
+
     /** @param rest after the title: in what, volume, place, pages; already in order */
     record WorkLine(String id, String sign, List<Inline> full) { }
 }

@@ -34,16 +34,48 @@ final class Remarks {
      */
     static List<Inline> of(Coin coin, List<String> besides, Whereabouts whereabouts, Map<String, Work> works, BookWords words) {
         Remarks remarks = new Remarks();
-        remarks.sentence(String.join(", ", coin.damage().stream().map(damage -> words.of(damage.value())).toList()));
-        remarks.side(words.of(BookWord.OBVERSE), coin.obverse(), words);
-        remarks.side(words.of(BookWord.REVERSE), coin.reverse(), words);
-        coin.diameterMeans().ifPresent(means -> remarks.sentence(words.with(BookWord.DIAMETER, means.value())));
-        besides.forEach(remarks::sentence);
+        remarks.damage(coin, words);
+        remarks.sides(coin, words);
+        remarks.measured(coin, besides, words);
         whereabouts.besides(coin).ifPresent(remarks::sentence);
         ReferenceTexts.lines(ReferenceTexts.of(coin.references(), works, words)).forEach(remarks::sentence);
-        remarks.sentence(String.join("; ", Provenance.inOrder(coin.provenance()).stream()
-                .map(step -> step.words().value()).toList()));
+        remarks.sentence(provenance(coin));
         return List.copyOf(remarks.runs);
+    }
+
+    /** Earlier owners and sales in order of date. */
+    static String provenance(Coin coin) {
+        return String.join("; ", Provenance.inOrder(coin.provenance()).stream()
+                .map(step -> step.words().value()).toList());
+    }
+
+    /** Only what the sides of this coin have other than the type. */
+    static List<Inline> differences(Coin coin, BookWords words) {
+        Remarks remarks = new Remarks();
+        remarks.sides(coin, words);
+        return List.copyOf(remarks.runs);
+    }
+
+    /** Damage, what its diameter means, and what else was measured. */
+    static List<Inline> condition(Coin coin, List<String> besides, BookWords words) {
+        Remarks remarks = new Remarks();
+        remarks.damage(coin, words);
+        remarks.measured(coin, besides, words);
+        return List.copyOf(remarks.runs);
+    }
+
+    private void damage(Coin coin, BookWords words) {
+        sentence(String.join(", ", coin.damage().stream().map(damage -> words.of(damage.value())).toList()));
+    }
+
+    private void sides(Coin coin, BookWords words) {
+        side(words.of(BookWord.OBVERSE), coin.obverse(), words);
+        side(words.of(BookWord.REVERSE), coin.reverse(), words);
+    }
+
+    private void measured(Coin coin, List<String> besides, BookWords words) {
+        coin.diameterMeans().ifPresent(means -> sentence(words.with(BookWord.DIAMETER, means.value())));
+        besides.forEach(this::sentence);
     }
 
     private void side(String label, Side side, BookWords words) {

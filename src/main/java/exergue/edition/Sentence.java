@@ -7,6 +7,11 @@ final class Sentence {
 
     private Sentence() { }
 
+    /** These words as a sentence; nothing stays nothing. */
+    static String of(String words) {
+        return words.isBlank() ? "" : capital(words) + stop(words);
+    }
+
     static String capital(String words) {
         if (words.isEmpty()) {
             return words;

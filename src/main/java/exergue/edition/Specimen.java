@@ -3,6 +3,7 @@ package exergue.edition;
 import exergue.measure.Kind;
 import exergue.model.Inline;
 import exergue.model.Prose;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 
@@ -18,9 +19,12 @@ import java.util.Optional;
  * @param remarks    damage, what differs from the type, find, references to this coin, provenance: finished sentences
  * @param notes      prose
  * @param picture    photographs to print, if there are any
+ * @param plate      where the plates show it: "pl. IV"; empty where they do not
+ * @param alone      what is printed where the coin has an entry of its own
  */
 public record Specimen(String id, String number, List<Cell> cells, String line, String dies, String whereabouts,
-                       List<Inline> remarks, List<Prose> notes, Optional<Picture> picture) {
+                       List<Inline> remarks, List<Prose> notes, Optional<Picture> picture, String plate,
+                       Alone alone) {
 
     public Specimen {
         cells = List.copyOf(cells);
@@ -45,7 +49,12 @@ public record Specimen(String id, String number, List<Cell> cells, String line, 
      */
     public record Cell(Kind kind, String figure, String unit, String space, String sign, String after, int decimals) { }
 
-    /** Paths inside the tree, with the words for a reader who cannot see them. */
+    /**
+     * Paths inside the tree, with the words for a reader who cannot see them.
+     *
+     * @param width   of each picture as printed, in mm
+     * @param toScale whether that shows the coin as large as it is
+     */
     public record Picture(Optional<String> obverse, Optional<String> reverse, String obverseAlternative,
-                          String reverseAlternative, Optional<String> credit) { }
+                          String reverseAlternative, Optional<String> credit, BigDecimal width, boolean toScale) { }
 }

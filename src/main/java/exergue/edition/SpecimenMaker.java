@@ -1,13 +1,8 @@
 package exergue.edition;
 
 import exergue.edition.Specimen.Cell;
-import exergue.edition.Specimen.Picture;
-import exergue.model.BookWord;
-import exergue.model.Catalogue;
 import exergue.model.Coin;
 import exergue.model.Inline;
-import exergue.model.Phrase;
-import exergue.model.Side;
 import exergue.model.Type;
 import exergue.model.Written;
 import java.util.ArrayList;
@@ -17,35 +12,42 @@ import java.util.Optional;
 /** One coin as printed. */
 final class SpecimenMaker {
 
-    private final Catalogue catalogue;
-    private final Numbering numbers;
+    private final EditorsDesk desk;
     private final MeasurementLine figures;
-    private final CrossReferences references;
     private final Whereabouts whereabouts;
-    private final BookWords words;
     private final DateWords dates;
     private final MeasuredRemarks measured;
+    private final PictureMaker pictures;
+    private final AloneMaker alone;
 
-    SpecimenMaker(Catalogue catalogue, Numbering numbers, MeasurementLine figures, CrossReferences references,
-                  BookWords words) {
-        this.catalogue = catalogue;
-        this.numbers = numbers;
+    SpecimenMaker(EditorsDesk desk, MeasurementLine figures) {
+        this.desk = desk;
         this.figures = figures;
-        this.references = references;
-        this.whereabouts = new Whereabouts(catalogue);
-        this.words = words;
-        this.dates = new DateWords(catalogue.style());
-        this.measured = new MeasuredRemarks(catalogue, figures, words);
+        this.whereabouts = new Whereabouts(desk.catalogue());
+        this.dates = new DateWords(desk.catalogue().style());
+        this.measured = new MeasuredRemarks(desk.catalogue(), figures, desk.words());
+        this.pictures = new PictureMaker(desk.catalogue(), desk.numbers(), desk.words());
+        this.alone = new AloneMaker(desk);
     }
 
-    Specimen of(Coin coin, Type type) {
-        String id = coin.id().value();
-        String number = numbers.of(id).map(String::valueOf).orElse(Numbering.NO_COIN);
+    List<Specimen> of(BookOrder.TypeInBook inBook) {
+        List<Specimen> specimens = new ArrayList<>();
+        for (Coin coin : inBook.coins()) {
+            specimens.add(specimen(coin, inBook.type(), specimens.isEmpty() ? "" : specimens.get(0).number()));
+        }
+        return specimens;
+    }
+
+    private Specimen specimen(Coin coin, Type type, String first) {
+        String id = Anchors.coin(coin.id().value());
+        String number = desk.numbers().of(coin.id().value()).map(String::valueOf).orElse(Numbering.NO_COIN);
         List<Cell> cells = figures.cells(coin, type);
-        List<Inline> remarks = references.inRuns(Remarks.of(coin, besides(coin, type), whereabouts, catalogue.works(),
-                words));
-        return new Specimen(Anchors.coin(id), number, cells, MeasurementLine.line(cells), dies(coin),
-                whereabouts.of(coin), remarks, references.in(coin.note()), picture(coin, type, number));
+        List<String> besides = besides(coin, type);
+        List<Inline> remarks = desk.references().inRuns(Remarks.of(coin, besides, whereabouts,
+                desk.catalogue().works(), desk.words()));
+        return new Specimen(id, number, cells, MeasurementLine.line(cells), dies(coin), whereabouts.of(coin), remarks,
+                desk.references().in(coin.note()), pictures.of(coin, type), desk.plates().getOrDefault(id, ""),
+                alone.of(coin, type, first, besides));
     }
 
     /** The year on it, and what else was measured. */
@@ -64,18 +66,5 @@ final class SpecimenMaker {
             return "";
         }
         return obverse.orElse("–") + "/" + reverse.orElse("–");
-    }
-
-    private Optional<Picture> picture(Coin coin, Type type, String number) {
-        return coin.photograph().filter(photo -> photo.obverse().isPresent() || photo.reverse().isPresent())
-                .map(photo -> new Picture(photo.obverse().map(Written::value), photo.reverse().map(Written::value),
-                        alternative(BookWord.OBVERSE_OF, number, type.obverse()),
-                        alternative(BookWord.REVERSE_OF, number, type.reverse()),
-                        photo.credit().map(Written::value)));
-    }
-
-    private String alternative(BookWord sideOf, String number, Side side) {
-        return words.of(sideOf) + " " + number
-                + side.description().map(Phrase::plain).map(text -> words.language().colon() + text).orElse("");
     }
 }

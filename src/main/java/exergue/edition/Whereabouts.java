@@ -31,6 +31,21 @@ final class Whereabouts {
         return coin.holding().isPresent() ? find(coin) : Optional.empty();
     }
 
+    /** The collection and its number; empty where no collection is named. */
+    String keeping(Coin coin) {
+        return coin.holding().map(this::holding).orElse("");
+    }
+
+    /** The find with its number first, for entries that go by it; empty where no find is recorded. */
+    String numberAndFind(Coin coin) {
+        return coin.find().map(find -> {
+            List<String> words = new ArrayList<>();
+            find.number().map(Written::value).ifPresent(words::add);
+            words.addAll(place(find));
+            return String.join(", ", words);
+        }).orElse("");
+    }
+
     private String holding(Coin.Holding holding) {
         Collection collection = collections.get(holding.collection().value());
         String sign = collection == null ? holding.collection().value() : collection.sign().value();
@@ -39,15 +54,20 @@ final class Whereabouts {
 
     private Optional<String> find(Coin coin) {
         return coin.find().map(find -> {
-            List<String> words = new ArrayList<>();
-            FindSpot spot = spots.get(find.spot().value());
-            words.add(spot == null ? find.spot().value() : spot.name().value());
-            if (spot != null && spot.mayPrint()) {
-                spot.exact().map(Written::value).ifPresent(words::add);
-            }
-            find.context().map(Written::value).ifPresent(words::add);
+            List<String> words = new ArrayList<>(place(find));
             find.number().map(Written::value).ifPresent(words::add);
             return String.join(", ", words);
         });
+    }
+
+    private List<String> place(Coin.Find find) {
+        List<String> words = new ArrayList<>();
+        FindSpot spot = spots.get(find.spot().value());
+        words.add(spot == null ? find.spot().value() : spot.name().value());
+        if (spot != null && spot.mayPrint()) {
+            spot.exact().map(Written::value).ifPresent(words::add);
+        }
+        find.context().map(Written::value).ifPresent(words::add);
+        return words;
     }
 }

@@ -14,6 +14,16 @@ public enum BookWord {
             "Come sono state misurate le monete"),
     CATALOGUE("Catalogue", "Catalogue", "Katalog", "Catalogo"),
     WORKS("Works cited", "Ouvrages cités", "Abgekürzt zitierte Literatur", "Opere citate"),
+    PLATES("Plates", "Planches", "Tafeln", "Tavole"),
+    PLATE("Plate", "Planche", "Tafel", "Tavola"),
+    /** Before the number of a plate, in an entry. */
+    PLATE_SHORT("pl.", "pl.", "Taf.", "tav."),
+    SCALE("scale", "échelle", "Maßstab", "scala"),
+    NOT_TO_SCALE("not to scale", "hors échelle", "nicht maßstäblich", "non in scala"),
+    NUMBER("no.", "n°", "Nr.", "n."),
+    NUMBERS("nos", "n°s", "Nr.", "nn."),
+    /** Before the number of a coin of the same type that has been described already. */
+    AS_NUMBER("as no.", "comme n°", "wie Nr.", "come n."),
     ABBREVIATIONS("Abbreviations", "Abréviations", "Abkürzungen", "Abbreviazioni"),
 
     OBVERSE("Obv.", "D/", "Vs.", "D/"),

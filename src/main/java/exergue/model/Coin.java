@@ -1,6 +1,7 @@
 package exergue.model;
 
 import exergue.finding.Place;
+import exergue.measure.Reading;
 import java.util.List;
 import java.util.Optional;
 
@@ -47,11 +48,13 @@ public record Coin(Written<String> id, Written<String> type, Optional<Written<In
     public record Find(Written<String> spot, Optional<Written<String>> context, Optional<Written<String>> number) { }
 
     /**
+     * @param width      how wide each whole picture is when the coin on it is as large as in life
      * @param credit     whom to thank, as printed
      * @param permission who allows it to be printed, in words; "not needed" where nobody need
      */
     public record Photograph(Optional<Written<String>> obverse, Optional<Written<String>> reverse,
-                             Optional<Written<String>> credit, Optional<Written<String>> permission) {
+                             Optional<Written<Reading>> width, Optional<Written<String>> credit,
+                             Optional<Written<String>> permission) {
 
         public static final String NOT_NEEDED = "not needed";
     }

@@ -25,12 +25,14 @@ final class BookValues {
     private final Markup markup = new Markup();
     private final ProseMarkup prose;
     private final EntryValues entries;
+    private final PlateValues plates;
 
     BookValues(Book book, Setting setting, Consumer<Finding> findings) {
         this.book = book;
         this.prose = new ProseMarkup(markup, Hyphens.of(book.language()), setting.source(), findings);
-        this.entries = new EntryValues(marks, markup, prose, new Pictures(setting, findings),
-                setting.rows());
+        Pictures pictures = new Pictures(setting, findings);
+        this.entries = new EntryValues(marks, markup, prose, pictures, setting.rows());
+        this.plates = new PlateValues(pictures);
     }
 
     /** Kind of each part, by its id. */
@@ -102,6 +104,8 @@ final class BookValues {
             values.put("blocks", entries.of(listed.blocks()));
         } else if (part instanceof Part.WorksCited cited) {
             values.put("works", cited.works().stream().map(this::work).toList());
+        } else if (part instanceof Part.Plates plated) {
+            values.putAll(plates.of(plated));
         }
         return values;
     }
@@ -115,6 +119,8 @@ final class BookValues {
             return "contents";
         } else if (part instanceof Part.Entries) {
             return "catalogue";
+        } else if (part instanceof Part.Plates) {
+            return "plates";
         }
         return part instanceof Part.WorksCited ? "works" : "text";
     }

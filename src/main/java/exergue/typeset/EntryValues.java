@@ -1,5 +1,6 @@
 package exergue.typeset;
 
+import exergue.edition.Alone;
 import exergue.edition.EntryBlock;
 import exergue.edition.Specimen;
 import exergue.measure.Kind;
@@ -97,7 +98,8 @@ final class EntryValues {
             specimens.add(specimen(coin, alignment, entry.runningHead()));
         }
         value.put("specimens", specimens);
-        value.put("pictures", specimens.stream().filter(coin -> coin.containsKey("picture")).toList());
+        value.put("pictures", specimens.stream().filter(coin -> coin.containsKey("picture") && "".equals(coin.get("plate")))
+                .toList());
         value.put("notes", BookValues.finished(prose.of(entry.notes(), 4)));
     }
 
@@ -127,7 +129,24 @@ final class EntryValues {
         value.put("more", !coin.text().isEmpty());
         value.put("text", BookValues.finished(markup.of(coin.text())));
         value.put("notes", BookValues.finished(prose.of(coin.notes(), 4)));
-        coin.picture().flatMap(picture -> pictures.of(coin, picture)).ifPresent(p -> value.put("picture", p));
+        value.put("plate", coin.plate());
+        coin.picture().flatMap(picture -> pictures.of(coin.id(), coin.number(), picture))
+                .ifPresent(p -> value.put("picture", p));
+        value.put("alone", alone(coin.alone()));
+        return value;
+    }
+
+    private Map<String, Object> alone(Alone alone) {
+        Map<String, Object> value = new LinkedHashMap<>();
+        value.put("found", alone.found());
+        value.put("kept", alone.kept());
+        value.put("provenance", alone.provenance());
+        value.put("likeFirst", alone.likeFirst());
+        value.put("sides", alone.sides().stream().map(this::side).toList());
+        value.put("differs", BookValues.finished(markup.of(alone.differs())));
+        value.put("condition", BookValues.finished(markup.of(alone.condition())));
+        value.put("references", alone.references().stream().map(EntryValues::reference).toList());
+        value.put("ownReferences", alone.ownReferences().stream().map(EntryValues::reference).toList());
         return value;
     }
 }

@@ -5,6 +5,7 @@ import com.openhtmltopdf.render.Box;
 import com.openhtmltopdf.render.LineBox;
 import com.openhtmltopdf.render.PageBox;
 import exergue.edition.PageMap;
+import exergue.edition.Roman;
 import exergue.typeset.Marks.Mark;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

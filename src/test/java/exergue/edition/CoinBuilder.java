@@ -63,7 +63,8 @@ final class CoinBuilder {
     }
 
     CoinBuilder pictured(String obverseFile, String reverseFile, String credit) {
-        photograph = Optional.of(new Coin.Photograph(maybe(obverseFile), maybe(reverseFile), maybe(credit), Optional.empty()));
+        photograph = Optional.of(new Coin.Photograph(maybe(obverseFile), maybe(reverseFile), Optional.empty(), maybe(credit),
+                Optional.empty()));
         return this;
     }
 

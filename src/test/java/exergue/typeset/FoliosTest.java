@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import exergue.edition.Book;
 import exergue.edition.PageMap;
+import exergue.edition.Roman;
 import exergue.edition.Part;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;

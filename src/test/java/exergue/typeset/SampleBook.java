@@ -1,5 +1,6 @@
 package exergue.typeset;
 
+import exergue.edition.Alone;
 import exergue.edition.Book;
 import exergue.edition.EntryBlock;
 import exergue.edition.EntryBlock.Entry;
@@ -27,6 +28,7 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -224,12 +226,24 @@ final class SampleBook {
         return new Specimen("lk-" + number, "" + number, cells, line.toString(),
                 number % 4 == 0 ? "" : "O" + (1 + number / 3) + "/R" + (1 + number / 2),
                 number % 2 == 0 ? "Lykaia, trench C, inv. 19-" + number : "Thornbury " + (1000 + number), remarks,
-                List.of(), number < 5 ? Optional.of(photographs(number)) : Optional.empty());
+                List.of(), number < 5 ? Optional.of(photographs(number)) : Optional.empty(), "", alone(number));
+    }
+
+    private static Alone alone(int number) {
+        return new Alone("Inv. 19-" + number + ", Lykaia, trench C.", "Thornbury\u00A0" + (1000 + number) + ".",
+                number % 3 == 0 ? "Bought from a dealer in 1931; Thornbury cabinet." : "",
+                number % 4 == 2 ? "As no.\u00A0" + (number - 1) + "." : "",
+                List.of(new SideText("Obv.", Optional.of(LEGENDS[number % 6]), words(DESCRIPTIONS[number % 4])),
+                        new SideText("Rev.", Optional.empty(), words(DESCRIPTIONS[(number + 1) % 4]))),
+                number % 5 == 0 ? words("Rev. legend ΠΕΙ[ΡΙ].") : List.of(), number % 8 == 0 ? words("Pierced.") : List.of(),
+                List.of(new ReferenceText("", "Hallam", "" + (14 + number))),
+                number % 3 == 0 ? List.of(new ReferenceText("this coin:", "JL 12", "no. 3")) : List.of());
     }
 
     private static Specimen.Picture photographs(int number) {
         return new Specimen.Picture(Optional.of("photographs/obv 3.jpg"),
                 number == 2 ? Optional.empty() : Optional.of("photographs/rev.png"), "obverse of no. " + number,
-                "reverse of no. " + number, number == 3 ? Optional.of("Thornbury cabinet") : Optional.empty());
+                "reverse of no. " + number, number == 3 ? Optional.of("Thornbury cabinet") : Optional.empty(),
+                new BigDecimal("20"), true);
     }
 }

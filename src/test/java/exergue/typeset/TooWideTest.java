@@ -2,6 +2,7 @@ package exergue.typeset;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import exergue.edition.Alone;
 import exergue.edition.Book;
 import exergue.edition.EntryBlock.Entry;
 import exergue.edition.Part;
@@ -21,7 +22,8 @@ class TooWideTest {
     private static final Place COIN = new Place("coins/lk-1.yaml", 1, 1, 0);
 
     private static List<String> found(String dies, String whereabouts) throws Exception {
-        Specimen coin = new Specimen("lk-1", "1", List.of(), "", dies, whereabouts, List.of(), List.of(), Optional.empty());
+        Specimen coin = new Specimen("lk-1", "1", List.of(), "", dies, whereabouts, List.of(), List.of(), Optional.empty(),
+                "", Alone.NOTHING);
         Book book = new Book("en", SampleBook.title(), List.of(), List.of(new Part.Entries("catalogue",
                 SampleBook.words("Catalogue"), List.of(new Entry("type.a", "1", List.of("Drachm"), List.of(), List.of(),
                 List.of(coin), List.of(), "Lykaia")))), List.of());

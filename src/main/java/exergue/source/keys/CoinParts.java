@@ -1,6 +1,8 @@
 package exergue.source.keys;
 
 import exergue.dating.Dating;
+import exergue.measure.Convention;
+import exergue.measure.Kind;
 import exergue.model.Coin;
 import exergue.model.Provenance;
 import exergue.model.Written;
@@ -10,6 +12,7 @@ import exergue.source.shape.Keys;
 import exergue.source.shape.PathTexts;
 import exergue.source.shape.TextOr;
 import exergue.source.shape.Texts;
+import exergue.source.yaml.Scalar;
 import java.util.Optional;
 
 /** The small blocks inside a coin. */
@@ -69,9 +72,14 @@ final class CoinParts {
                 "Path of the picture of the obverse, from the folder of the catalogue.", "photographs/lk-0042-obv.jpg");
         Key<Optional<Written<String>>> reverse = keys.may("reverse", PathTexts.PHOTOGRAPH,
                 "Path of the picture of the reverse.", "photographs/lk-0042-rev.jpg");
+        Key<Optional<Scalar>> width = keys.may("width", Texts.READING,
+                "How wide the whole picture is at life size, margins and all; without it the picture is printed as wide as "
+                        + "the coin's diameter.", "24.3 mm");
         Key<Optional<Written<String>>> credit = keys.may("credit", Texts.WORDS, "Whom to thank, as printed.", "\"Photograph: the museum\"");
         Key<Optional<Written<String>>> permission = keys.may("permission", Texts.WORDS,
                 "Who allows it to be printed, as the list of credits says it; or: not needed.", "By permission of the Town Museum");
-        return keys.block(f -> new Coin.Photograph(f.get(obverse), f.get(reverse), f.get(credit), f.get(permission)));
+        return keys.block(f -> new Coin.Photograph(f.get(obverse), f.get(reverse),
+                f.get(width).flatMap(text -> Readings.read(Kind.DIAMETER, text, Convention.UNDECLARED, f.site().at(width.name()))),
+                f.get(credit), f.get(permission)));
     }
 }

@@ -15,7 +15,7 @@ public final class PathTexts {
 
     /** The parts Exergue makes itself. */
     public static final List<String> PARTS = List.of("title", "imprint", "contents", "methods", "catalogue", "finds",
-            "works", "abbreviations", "concordances", "indexes", "credits");
+            "works", "abbreviations", "concordances", "indexes", "credits", "plates");
 
     public static final Text<Written<String>> PHOTOGRAPH = new Text<>("path of a picture", List.of(), "", false,
             (scalar, site) -> existing(scalar, site, site.desk().files()::contains, NamedFile.MISSING_PHOTOGRAPH),

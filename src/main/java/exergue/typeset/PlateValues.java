@@ -1,0 +1,52 @@
+package exergue.typeset;
+
+import exergue.edition.Part;
+import exergue.edition.Plate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The plates as what templates see; every measure in it is millimetres. */
+record PlateValues(Pictures pictures) {
+
+    Map<String, Object> of(Part.Plates part) {
+        Map<String, Object> values = new LinkedHashMap<>();
+        values.put("plates", part.plates().stream().map(this::plate).toList());
+        values.put("legend", part.legend());
+        return values;
+    }
+
+    private Map<String, Object> plate(Plate plate) {
+        Map<String, Object> value = new LinkedHashMap<>();
+        value.put("anchor", plate.id());
+        value.put("number", plate.number());
+        value.put("heading", plate.heading());
+        value.put("rows", plate.rows().stream().map(this::row).toList());
+        return value;
+    }
+
+    private Map<String, Object> row(Plate.Row row) {
+        Map<String, Object> value = new LinkedHashMap<>();
+        value.put("above", row.above().toPlainString());
+        value.put("height", row.height().toPlainString());
+        value.put("cell", row.cell().toPlainString());
+        List<Map<String, Object>> places = new ArrayList<>();
+        row.pairs().forEach(pair -> places.add(pair(pair)));
+        while (places.size() < row.places()) {
+            places.add(Map.of());
+        }
+        value.put("places", places);
+        return value;
+    }
+
+    private Map<String, Object> pair(Plate.Pair pair) {
+        Map<String, Object> value = new LinkedHashMap<>();
+        pictures.of(pair.coin(), pair.number(), pair.picture()).ifPresent(picture -> {
+            value.put("coin", pair.coin());
+            value.put("number", pair.number());
+            value.put("picture", picture);
+        });
+        return value;
+    }
+}
