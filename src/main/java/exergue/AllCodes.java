@@ -6,6 +6,7 @@ import exergue.edition.EditionCodes;
 import exergue.finding.Code;
 import exergue.source.SourceCodes;
 import exergue.study.StudyCodes;
+import exergue.typeset.PressCodes;
 import exergue.typeset.TypesetCodes;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -24,6 +25,7 @@ public final class AllCodes {
         all.addAll(StudyCodes.all());
         all.addAll(EditionCodes.all());
         all.addAll(TypesetCodes.all());
+        all.addAll(PressCodes.all());
         all.sort(Comparator.comparing(Code::id));
         return List.copyOf(all);
     }

@@ -76,16 +76,16 @@ public final class Exergue {
 
     /** Makes the book alone, without data inside it. */
     public static Made typeset(Checked checked, OutputStream pdf, Progress progress) throws IOException {
-        return typeset(checked, Enclosed.NOTHING, pdf, progress);
+        return typeset(checked, Enclosed.NOTHING, Prints.only(pdf), progress);
     }
 
     /**
      * Makes the book of a source that has been checked; stops where there are errors.
      *
      * @param enclosed what the file carries besides its pages
-     * @param pdf      gets the book, or nothing if there are errors; left open
+     * @param prints   what the book is written to; nothing is if there are errors
      */
-    public static Made typeset(Checked checked, Enclosed enclosed, OutputStream pdf, Progress progress)
+    public static Made typeset(Checked checked, Enclosed enclosed, Prints prints, Progress progress)
             throws IOException {
         if (checked.findings().hasErrors() || checked.catalogue().isEmpty() || checked.book().isEmpty()) {
             return new Made(Optional.empty(), checked.findings());
@@ -105,8 +105,9 @@ public final class Exergue {
             progress.starts(Stage.WRITE);
             List<DataRow> rows = DataRows.of(catalogue, book, set.pages());
             List<Attachment> data = enclosed.data().apply(rows);
-            set.write(enclosed.origin(), data, pdf);
-            return new Made(Optional.of(new Publication(set.pages().pages(), rows, data)), findings);
+            set.write(enclosed.origin(), data, prints.book());
+            Findings asked = prints.press().isPresent() ? set.writeForPress(prints.press().get()) : Findings.none();
+            return new Made(Optional.of(new Publication(set.pages().pages(), rows, data)), findings.and(asked));
         }
     }
 }

@@ -47,7 +47,7 @@ class EnclosedTest {
 
     private static byte[] bytes(Optional<String> commit) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        publication = Exergue.typeset(checked, BookData.enclosed(commit), out, Progress.SILENT).publication()
+        publication = Exergue.typeset(checked, BookData.enclosed(commit), Prints.only(out), Progress.SILENT).publication()
                 .orElseThrow();
         return out.toByteArray();
     }

@@ -22,7 +22,7 @@ final class SourceFolder {
      * @throws UsageException if there is no such folder
      */
     static Tree open(Path folder) throws IOException {
-        Set<String> made = Set.of(TypesetCommand.PDF, BookData.JSON, BookData.CSV);
+        Set<String> made = Set.of(TypesetCommand.PDF, TypesetCommand.PRESS_PDF, BookData.JSON, BookData.CSV);
         try {
             return new SelectedTree(new FolderTree(folder),
                     path -> !made.contains(path.substring(path.lastIndexOf('/') + 1)));

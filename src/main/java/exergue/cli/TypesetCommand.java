@@ -4,6 +4,7 @@ import exergue.Exergue;
 import exergue.Exergue.Checked;
 import exergue.Exergue.Made;
 import exergue.Exergue.Publication;
+import exergue.Prints;
 import exergue.cli.report.Report;
 import exergue.exchange.BookData;
 import exergue.files.Delivery;
@@ -26,6 +27,7 @@ import picocli.CommandLine.Parameters;
 final class TypesetCommand implements Callable<Integer> {
 
     static final String PDF = "catalogue.pdf";
+    static final String PRESS_PDF = "catalogue-press.pdf";
 
     private final Terminal terminal;
 
@@ -36,6 +38,11 @@ final class TypesetCommand implements Callable<Integer> {
     @Option(names = "--to", paramLabel = "DIR",
             description = "Folder the book is written to. Default: the folder “book” inside SOURCE.")
     private Path to;
+
+    @Option(names = "--press",
+            description = "Makes also catalogue-press.pdf for the printer: bleed, crop marks, pure black; and says what "
+                    + "a printer would ask about.")
+    private boolean press;
 
     @Option(names = "--commit", paramLabel = "NAME",
             description = "State of the source that the book names as its origin. Default: the commit that SOURCE is at, "
@@ -64,8 +71,10 @@ final class TypesetCommand implements Callable<Integer> {
         try (Delivery delivery = new Delivery(folder)) {
             Optional<String> origin = commit == null ? GitCommit.of(source) : Optional.of(commit).filter(c -> !c.isBlank());
             Made made;
-            try (OutputStream pdf = delivery.write(PDF)) {
-                made = Exergue.typeset(checked, BookData.enclosed(origin), pdf, progress);
+            try (OutputStream pdf = delivery.write(PDF);
+                    OutputStream pressPdf = press ? delivery.write(PRESS_PDF) : null) {
+                made = Exergue.typeset(checked, BookData.enclosed(origin),
+                        new Prints(pdf, Optional.ofNullable(pressPdf)), progress);
             }
             if (made.publication().isEmpty()) {
                 return stopped(checked, made.findings(), folder);

@@ -26,21 +26,35 @@ final class Passport {
     /** @param origin what the source was at, if that is known */
     static void write(PDDocument document, Book book, SetPages pages, Stamp stamp, Optional<String> origin)
             throws IOException {
-        String title = book.title().title().value();
-        String authors = book.title().authors().stream().map(Written::value).collect(Collectors.joining(", "));
+        write(document, book, pages, stamp, about(book) + origin.map(at -> "<dc:source>" + Markup.escape(at)
+                + "</dc:source>\n").orElse("") + "<pdfuaid:part>1</pdfuaid:part>");
+    }
+
+    /** For pages without tags, which cannot keep PDF/UA; that nothing is trapped stands where a printer looks for it. */
+    static void writeForPress(PDDocument document, Book book, SetPages pages, Stamp stamp) throws IOException {
+        write(document, book, pages, stamp, about(book));
+        document.getDocumentInformation().setTrapped("False");
+    }
+
+    private static void write(PDDocument document, Book book, SetPages pages, Stamp stamp, String properties)
+            throws IOException {
         PDDocumentInformation information = new PDDocumentInformation();
-        information.setTitle(title);
-        if (!authors.isEmpty()) {
-            information.setAuthor(authors);
+        information.setTitle(book.title().title().value());
+        if (!authors(book).isEmpty()) {
+            information.setAuthor(authors(book));
         }
         information.setProducer(PRODUCER);
         document.setDocumentInformation(information);
         PDMetadata metadata = new PDMetadata(document);
-        metadata.importXMPMetadata(xmp(title, authors, book.language(), origin).getBytes(StandardCharsets.UTF_8));
+        metadata.importXMPMetadata(xmp(properties).getBytes(StandardCharsets.UTF_8));
         document.getDocumentCatalog().setMetadata(metadata);
         document.getDocumentCatalog().setLanguage(book.language());
         label(document, pages);
         identify(document, stamp);
+    }
+
+    private static String authors(Book book) {
+        return book.title().authors().stream().map(Written::value).collect(Collectors.joining(", "));
     }
 
     private static void label(PDDocument document, SetPages pages) throws IOException {
@@ -69,25 +83,29 @@ final class Passport {
         document.getDocument().getTrailer().setItem(COSName.ID, both);
     }
 
-    private static String xmp(String title, String authors, String language, Optional<String> origin) {
-        String creator = authors.isEmpty() ? ""
-                : "<dc:creator><rdf:Seq><rdf:li>" + Markup.escape(authors) + "</rdf:li></rdf:Seq></dc:creator>";
-        String source = origin.map(at -> "<dc:source>" + Markup.escape(at) + "</dc:source>\n").orElse("");
+    private static String about(Book book) {
+        String creator = authors(book).isEmpty() ? ""
+                : "<dc:creator><rdf:Seq><rdf:li>" + Markup.escape(authors(book)) + "</rdf:li></rdf:Seq></dc:creator>\n";
+        return "<dc:title><rdf:Alt><rdf:li xml:lang=\"x-default\">" + Markup.escape(book.title().title().value())
+                + "</rdf:li></rdf:Alt></dc:title>\n" + creator + "<dc:language><rdf:Bag><rdf:li>"
+                + Markup.escape(book.language()) + "</rdf:li></rdf:Bag></dc:language>\n";
+    }
+
+    private static String xmp(String properties) {
         return String.format(Locale.ROOT, """
                 <?xpacket begin="\uFEFF" id="W5M0MpCehiHzreSzNTczkc9d"?>
                 <x:xmpmeta xmlns:x="adobe:ns:meta/"><rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
                 <rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/"
                  xmlns:pdf="http://ns.adobe.com/pdf/1.3/" xmlns:pdfaid="http://www.aiim.org/pdfa/ns/id/"
                  xmlns:pdfuaid="http://www.aiim.org/pdfua/ns/id/">
-                <pdfaid:part>3</pdfaid:part><pdfaid:conformance>U</pdfaid:conformance><pdfuaid:part>1</pdfuaid:part>
+                <pdfaid:part>3</pdfaid:part><pdfaid:conformance>U</pdfaid:conformance>
                 <dc:format>application/pdf</dc:format>
-                <dc:title><rdf:Alt><rdf:li xml:lang="x-default">%s</rdf:li></rdf:Alt></dc:title>
-                %s<dc:language><rdf:Bag><rdf:li>%s</rdf:li></rdf:Bag></dc:language>
-                %s<pdf:Producer>%s</pdf:Producer>
+                %s
+                <pdf:Producer>%s</pdf:Producer>
                 </rdf:Description>
                 %s</rdf:RDF></x:xmpmeta>
                 <?xpacket end="r"?>
-                """, Markup.escape(title), creator, Markup.escape(language), source, PRODUCER, EXTENSION);
+                """, properties, PRODUCER, EXTENSION);
     }
 
     /** PDF/A wants every name that is not its own explained; PDF/UA's identifier is one of them. */

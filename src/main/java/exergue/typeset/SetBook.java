@@ -15,18 +15,23 @@ import org.apache.pdfbox.pdmodel.PDDocument;
  */
 public final class SetBook implements AutoCloseable {
 
+    /** The pages and what is on them that a printer looks at. */
+    record Laid(SetPages pages, List<PlacedPicture> pictures) { }
+
     private final PDDocument document;
     private final Book book;
     private final Setting setting;
     private final Optional<SetPages> pages;
     private final Findings findings;
+    private final List<PlacedPicture> pictures;
 
-    /** @param pages empty if there is an error among the findings */
-    SetBook(PDDocument document, Book book, Setting setting, Optional<SetPages> pages, Findings findings) {
+    /** @param laid empty if there is an error among the findings */
+    SetBook(PDDocument document, Book book, Setting setting, Optional<Laid> laid, Findings findings) {
         this.document = document;
         this.book = book;
         this.setting = setting;
-        this.pages = pages;
+        this.pages = laid.map(Laid::pages);
+        this.pictures = laid.map(Laid::pictures).orElse(List.of());
         this.findings = findings;
     }
 
@@ -55,6 +60,25 @@ public final class SetBook implements AutoCloseable {
         Passport.write(document, book, pages.get(), setting.stamp(), origin);
         Attachments.embed(document, attachments);
         document.save(pdf);
+    }
+
+    /**
+     * Writes the book for the press: the same pages with bleed, marks and pure black, without links, tags and data.
+     * After this nothing else can be written.
+     *
+     * @param pdf left open
+     * @return what a printer would ask about
+     * @throws IOException if the stream or the disk fails
+     */
+    public Findings writeForPress(OutputStream pdf) throws IOException {
+        if (pages.isEmpty()) {
+            return Findings.none();
+        }
+        setting.progress().reached("writing the PDF for the press", 0, pages.get().count());
+        PressSheet.prepare(document);
+        Passport.writeForPress(document, book, pages.get(), setting.stamp());
+        document.save(pdf);
+        return PressCheck.look(book, setting.written(), pages.get(), pictures);
     }
 
     @Override

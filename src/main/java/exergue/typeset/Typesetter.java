@@ -34,6 +34,7 @@ public final class Typesetter {
     private final TemplateFiles files;
     private final Templates templates;
     private final Remarks remarks;
+    private List<PlacedPicture> pictures = List.of();
 
     private Typesetter(Book book, Setting setting, PDDocument document) {
         this.document = document;
@@ -52,8 +53,8 @@ public final class Typesetter {
     public static SetBook set(Book book, Setting setting) throws IOException {
         PDDocument document = new PDDocument(STREAMS);
         Typesetter typesetter = new Typesetter(book, setting, document);
-        Optional<SetPages> pages = typesetter.runOrBlameTemplates();
-        return new SetBook(document, book, setting, pages, Findings.of(typesetter.findings));
+        Optional<SetBook.Laid> laid = typesetter.runOrBlameTemplates();
+        return new SetBook(document, book, setting, laid, Findings.of(typesetter.findings));
     }
 
     /**
@@ -73,7 +74,7 @@ public final class Typesetter {
      * The page engine is not proof against every markup. With the program's own templates its failure is a bug of
      * ours; with an author's templates it is most likely theirs, and they need to hear of it.
      */
-    private Optional<SetPages> runOrBlameTemplates() throws IOException {
+    private Optional<SetBook.Laid> runOrBlameTemplates() throws IOException {
         try {
             return run();
         } catch (RuntimeException e) {
@@ -88,7 +89,7 @@ public final class Typesetter {
         }
     }
 
-    private Optional<SetPages> run() throws IOException {
+    private Optional<SetBook.Laid> run() throws IOException {
         BookValues values = new BookValues(book, setting, findings::add);
         Map<String, Object> all = values.all();
         Optional<Integer> front = frontPages(all);
@@ -106,7 +107,7 @@ public final class Typesetter {
         SetPages pages = setBook(press, xhtml.get(), values, front.get() + (blank ? 1 : 0), blank);
         setting.progress().reached("setting running heads", 0, pages.count());
         printHeads(press, new Heads(pages, values.kinds(), book.title().title().value()));
-        return failed() ? Optional.empty() : Optional.of(pages);
+        return failed() ? Optional.empty() : Optional.of(new SetBook.Laid(pages, pictures));
     }
 
     private boolean failed() {
@@ -144,6 +145,7 @@ public final class Typesetter {
             new TooWide(renderer, setting.written(), Place.ofFile(files.shown("page.css")), findings::add)
                     .look(renderer.getRootBox(), "");
             setting.progress().reached("printing pages", 0, pages.count());
+            pictures = PictureFinder.find(renderer);
             renderer.createPDFWithoutClosing();
             return pages;
         }
