@@ -12,8 +12,7 @@ import java.util.Locale;
 
 /**
  * Times the whole pipeline on invented catalogues. For each size: a process of its own from start to end (cold), then
- * the stages inside one, first and later runs. Beside the book it leaves the same plain text as one HTML file, for
- * other programs to print.
+ * the stages inside one, first and later runs. Beside the book it leaves the same text for other programs to print.
  */
 public final class Bench {
 
@@ -43,7 +42,7 @@ public final class Bench {
         run("exergue.cli.Main", "typeset", source.toString(), "--to", book.toString(), "--format", "concise");
         System.out.printf(Locale.ROOT, "  cold, whole process: %.2f s, PDF %d kB%n", seconds(start),
                 Files.size(book.resolve("catalogue.pdf")) / 1000);
-        PlainText.write(book.resolve("catalogue.pdf"), book.resolve("plain-text.html"));
+        Peers.write(source, book, source.resolveSibling("peers"));
     }
 
     private static void inside(Path source) throws IOException, InterruptedException {
