@@ -9,6 +9,7 @@ import exergue.files.MemoryTree;
 import exergue.files.Tree;
 import exergue.model.BookWord;
 import exergue.model.Language;
+import exergue.typeset.VeraPdf;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -21,6 +22,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.verapdf.pdfa.flavours.PDFAFlavour;
 
 /** The catalogue that a beginner starts with, in each language: set without a finding, and in that language. */
 class LanguagesTest {
@@ -29,8 +31,11 @@ class LanguagesTest {
 
     @ParameterizedTest
     @EnumSource(Language.class)
-    void theCatalogueIsSetInItsLanguage(Language language) throws IOException {
-        String text = text(tree(language));
+    void theCatalogueIsSetInItsLanguage(Language language) throws Exception {
+        byte[] pdf = pdf(tree(language));
+        assertEquals(List.of(), VeraPdf.failures(pdf, PDFAFlavour.PDFA_3_U));
+        assertEquals(List.of(), VeraPdf.failures(pdf, PDFAFlavour.PDFUA_1));
+        String text = text(pdf);
         assertFalse(text.contains(SOFT_HYPHEN), "words come back without the places where they may be divided");
         assertTrue(text.contains(BookWord.METHODS.in(language)), text);
         assertTrue(text.replaceAll("-?\\s+", "").contains(said(language).replaceAll("\\s+", "")), text);
@@ -48,11 +53,15 @@ class LanguagesTest {
         };
     }
 
-    private static String text(Tree tree) throws IOException {
+    private static byte[] pdf(Tree tree) throws IOException {
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();
         Exergue.Made made = Exergue.typeset(Exergue.check(tree, Progress.SILENT), pdf, Progress.SILENT);
         assertEquals(List.of(), made.findings().all());
-        try (PDDocument document = Loader.loadPDF(pdf.toByteArray())) {
+        return pdf.toByteArray();
+    }
+
+    private static String text(byte[] pdf) throws IOException {
+        try (PDDocument document = Loader.loadPDF(pdf)) {
             return new PDFTextStripper().getText(document);
         }
     }

@@ -24,8 +24,8 @@ final class DamageParagraph implements MethodsParagraph {
         }
         if (damage.leftOut() > 0) {
             int n = damage.leftOut();
-            String whose = damage.coins() == 1 ? "Son poids est" : n == 1 ? "Un de leurs poids est"
-                    : Passage.capital(Grammar.NUMBERS.of(n)) + " de leurs poids sont";
+            String whose = damage.coins() == 1 ? "Son poids est" : "Parmi leurs poids, "
+                    + Noun.WEIGHT.number(n) + (n == 1 ? " est" : " sont");
             sentences.add(whose + excluded(n, sign) + " des statistiques pondérales.");
         }
         for (boolean counts : List.of(true, false)) {

@@ -24,8 +24,8 @@ final class DamageParagraph implements MethodsParagraph {
         }
         if (damage.leftOut() > 0) {
             int n = damage.leftOut();
-            String whose = damage.coins() == 1 ? "Il suo peso è" : n == 1 ? "Uno dei loro pesi è"
-                    : Passage.capital(Grammar.NUMBERS.of(n)) + " dei loro pesi sono";
+            String whose = damage.coins() == 1 ? "Il suo peso è" : "Dei loro pesi, "
+                    + (n == 1 ? "uno è" : Grammar.NUMBERS.of(n) + " sono");
             sentences.add(whose + excluded(n, sign) + " dalle statistiche ponderali.");
         }
         for (boolean counts : List.of(true, false)) {
