@@ -17,7 +17,7 @@ final class AxisGrammar {
         if (shape.equals("A")) {
             return arrow((Piece.Arrow) pieces.get(0), text, task);
         }
-        if (shape.equals("AA") && ((Piece.Arrow) pieces.get(0)).degrees() == 0) {
+        if (shape.equals("AA") && ((Piece.Arrow) pieces.get(0)).eighths() == 0) {
             return arrow((Piece.Arrow) pieces.get(1), text, task);
         }
         if (shape.matches("A+")) {
@@ -34,7 +34,7 @@ final class AxisGrammar {
     }
 
     private static Step<Reading> arrow(Piece.Arrow arrow, Qualified text, Task task) {
-        Quantity recorded = new Quantity(BigDecimal.valueOf(arrow.degrees()), Units.DEGREE, BigDecimal.valueOf(45));
+        Quantity recorded = new Quantity(BigDecimal.valueOf(arrow.eighths()), Units.ARROW, BigDecimal.ONE);
         return Step.done(turned(recorded, false, text, task));
     }
 

@@ -72,8 +72,8 @@ sealed interface Piece {
         }
     }
 
-    /** An arrow, in degrees clockwise from upright. */
-    record Arrow(int degrees, int from, int to) implements Piece {
+    /** An arrow, in eighths of a turn clockwise from upright. */
+    record Arrow(int eighths, int from, int to) implements Piece {
         @Override
         public char shape() {
             return 'A';

@@ -116,8 +116,13 @@ final class TextMarks {
         };
     }
 
-    /** Degrees clockwise from upright, or -1 for what is no arrow. */
+    /** Eighths of a turn clockwise from upright, or -1 for what is no arrow. */
     static int arrow(char sign) {
-        return ARROWS.indexOf(sign) < 0 ? -1 : ARROWS.indexOf(sign) * 45;
+        return ARROWS.indexOf(sign);
+    }
+
+    /** The arrow that points so many eighths of a turn clockwise from upright. */
+    static char arrow(int eighths) {
+        return ARROWS.charAt(eighths);
     }
 }

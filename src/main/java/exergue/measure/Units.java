@@ -92,6 +92,9 @@ public final class Units {
     public static final Unit DEGREE = new Unit("degree", "°", "degree", "degrees", Dimension.TURN,
             UnitSystem.CLOCK, Ratio.of("1", "30"), PRACTICE + ": 330° is 11 o'clock",
             List.of("°", "deg", "degs", "degree", "degrees"));
+    /** What an arrow shows. It is drawn, never written after a figure, and so is in no list of units to write in. */
+    public static final Unit ARROW = new Unit("arrow", "arrow", "eighth of a turn", "eighths of a turn", Dimension.TURN,
+            UnitSystem.CLOCK, Ratio.of("3", "2"), PRACTICE + ": an arrow points to one of eight directions", List.of());
 
     public static final Unit GRAM_PER_CM3 = new Unit("gram-per-cubic-centimetre", "g/cm³", "gram per cubic centimetre",
             "grams per cubic centimetre", Dimension.DENSITY, UnitSystem.METRIC, Ratio.ONE, SI,
@@ -109,7 +112,7 @@ public final class Units {
 
     private Units() { }
 
-    /** Every unit, in the order a table prints them: weights, lengths, turns, density, surfaces. */
+    /** Every unit that can be written after a figure, in the order a table prints them: weights, lengths, turns, density, surfaces. */
     public static List<Unit> all() {
         return ALL;
     }

@@ -125,9 +125,17 @@ public record Working(List<Line> lines, Parsed parsed) {
 
     private static String amount(Quantity quantity) {
         Unit unit = quantity.unit();
+        if (unit.equals(Units.ARROW)) {
+            return "the arrow " + TextMarks.arrow(quantity.value().intValueExact()) + ", " + counted(quantity);
+        }
         if (SizeScale.of(unit).isPresent()) {
             return unit.name();
         }
+        return counted(quantity);
+    }
+
+    private static String counted(Quantity quantity) {
+        Unit unit = quantity.unit();
         return shown(quantity.value()) + " " + (quantity.value().compareTo(BigDecimal.ONE) == 0 ? unit.name() : unit.plural());
     }
 

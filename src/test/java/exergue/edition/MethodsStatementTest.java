@@ -113,6 +113,8 @@ class MethodsStatementTest {
         catalogue.coin("d1", "t").measured("old-1894", "2 dwt 11 gr", "0.70 in", "200°");
         catalogue.coin("d2", "t").measured("old-1894", "61.5 gr", "0.70 in", "345°");
         catalogue.coin("d3", "t").measured("sizes", "61.5 gr", "size 5", "missing: not recorded");
+        catalogue.coin("d4", "t").measured("old-1894", "61.5 gr", "0.70 in", "↙");
+        catalogue.coin("d5", "t").measured("old-1894", "61.5 gr", "0.70 in", "↑↓");
         return catalogue;
     }
 

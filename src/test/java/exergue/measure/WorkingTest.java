@@ -29,6 +29,10 @@ class WorkingTest {
             "AXIS|150°|anticlockwise|read as: 150 degrees; factor: 1 degree = 1/30 h; "
                     + "turning: figures of this source count anticlockwise; the book counts clockwise; exact: 7 h; "
                     + "step: 0.033333333333… h; interval: 6.983 to 7.017 h; printed: 7 h",
+            "AXIS|↙||read as: the arrow ↙, 5 eighths of a turn; factor: 1 eighth of a turn = 3/2 h; exact: 7.5 h; step: 1.5 h; "
+                    + "interval: 6.8 to 8.2 h; printed: 7½ h",
+            "AXIS|↑⇓||read as: the arrow ↓, 4 eighths of a turn; factor: 1 eighth of a turn = 3/2 h; exact: 6 h; step: 1.5 h; "
+                    + "interval: 5.2 to 6.8 h; printed: 6 h",
             "AXIS|missing: worn||no figure: missing; reason: worn"})
     void lines(Kind kind, String text, String hint, String expected) {
         Working working = Working.of(kind, text, Hints.convention(hint), PrintForm.DEFAULT);

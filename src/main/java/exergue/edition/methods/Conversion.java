@@ -6,6 +6,7 @@ import exergue.measure.Ratio;
 import exergue.measure.Reading;
 import exergue.measure.SizeScale;
 import exergue.measure.Unit;
+import exergue.measure.Units;
 import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
@@ -15,11 +16,16 @@ import java.util.Optional;
  * Printed figures recorded in other units than the book's.
  *
  * @param units in which they are recorded, each once: several for compound readings such as 2 dwt 11 gr; empty for a
- *              numbered scale
+ *              numbered scale; {@link Units#ARROW} for axes that are drawn
  * @param scale the numbered scale of sizes in which they are recorded
  * @param coins how many coins
  */
 public record Conversion(Kind kind, List<Unit> units, Optional<SizeScale> scale, int coins) {
+
+    /** True for die-axes drawn as arrows, which are in no unit. */
+    public boolean isDrawn() {
+        return units.contains(Units.ARROW);
+    }
 
     private record Recorded(Kind kind, List<Unit> units, Optional<SizeScale> scale) {
         private String key() {

@@ -36,8 +36,8 @@ final class ConversionParagraph implements MethodsParagraph {
         String noun = Grammar.agree(conversion.coins(), Grammar.noun(conversion.kind()));
         String is = Grammar.is(conversion.coins());
         String units = Grammar.list(conversion.units().stream().map(Unit::plural).toList());
-        String what = "The " + noun + " printed for " + Grammar.count(conversion.coins(), "coin") + " " + is + " recorded in "
-                + units + " and " + is + " given here in " + normal(conversion.kind());
+        String what = "The " + noun + " printed for " + Grammar.count(conversion.coins(), "coin") + " " + is + " recorded "
+                + (conversion.isDrawn() ? "as arrows" : "in " + units) + " and " + is + " given here in " + normal(conversion.kind());
         List<String> factors = conversion.units().stream().filter(explained::add)
                 .map(unit -> factor(unit, conversion.kind(), form)).toList();
         return factors.isEmpty() ? what + "." : what + " (" + String.join("; ", factors) + ").";
@@ -45,7 +45,8 @@ final class ConversionParagraph implements MethodsParagraph {
 
     private static String factor(Unit unit, Kind kind, PrintForm form) {
         if (kind == Kind.AXIS) {
-            return "twelve hours to the full turn";
+            return unit.equals(Units.ARROW) ? "arrows point to eighths of a turn, one and a half hours apart"
+                    : "twelve hours to the full turn";
         }
         return "1 " + unit.name() + " = " + Conversion.factor(unit, form) + Grammar.NO_BREAK
                 + Units.normal(kind.dimension()).symbol() + ", " + source(unit.source());

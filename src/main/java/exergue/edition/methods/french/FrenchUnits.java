@@ -48,6 +48,7 @@ final class FrenchUnits {
                     "1 mètre = 3 pieds 11,296 lignes, loi du 19 frimaire an 8 (1799)");
             case "hour" -> new UnitName("heure de cadran", "heures de cadran", "usage courant");
             case "degree" -> new UnitName("degré", "degrés", "usage courant");
+            case "arrow" -> new UnitName("huitième de tour", "huitièmes de tour", "usage courant");
             case "gram-per-cubic-centimetre" ->
                     new UnitName("gramme par centimètre cube", "grammes par centimètre cube", SI);
             case "square-millimetre" -> new UnitName("millimètre carré", "millimètres carrés", SI);

@@ -35,7 +35,7 @@ final class ConversionParagraph implements MethodsParagraph {
 
     private static String sentence(Conversion conversion, Set<Unit> explained, PrintForm form) {
         String units = Grammar.list(conversion.units().stream().map(unit -> GermanUnits.of(unit).plural()).toList());
-        String what = printed(conversion) + " " + Grammar.is(conversion.coins()) + " in " + units
+        String what = printed(conversion) + " " + Grammar.is(conversion.coins()) + (conversion.isDrawn() ? " als Pfeile" : " in " + units)
                 + " überliefert und hier in " + normal(conversion.kind()) + " umgerechnet";
         List<String> factors = conversion.units().stream().filter(explained::add)
                 .map(unit -> factor(unit, conversion.kind(), form)).toList();
@@ -54,6 +54,9 @@ final class ConversionParagraph implements MethodsParagraph {
     }
 
     private static String factor(Unit unit, Kind kind, PrintForm form) {
+        if (unit.equals(Units.ARROW)) {
+            return "Pfeile zeigen auf Achtel der Umdrehung, anderthalb Stunden auseinander";
+        }
         if (kind == Kind.AXIS) {
             return "zwölf Stunden auf die volle Umdrehung";
         }

@@ -47,6 +47,7 @@ final class GermanUnits {
                     "1 Meter = 3 Pieds 11,296 Lignes, Gesetz vom 19. Frimaire des Jahres 8 (1799)");
             case "hour" -> new UnitName("Uhrstunde", "Uhrstunden", "allgemeiner Brauch");
             case "degree" -> new UnitName("Grad", "Grad", "allgemeiner Brauch");
+            case "arrow" -> new UnitName("Achtelumdrehung", "Achtelumdrehungen", "allgemeiner Brauch");
             case "gram-per-cubic-centimetre" ->
                     new UnitName("Gramm je Kubikzentimeter", "Gramm je Kubikzentimeter", SI);
             case "square-millimetre" -> new UnitName("Quadratmillimeter", "Quadratmillimetern", SI);

@@ -47,6 +47,7 @@ final class ItalianUnits {
                     "1 metro = 3 pieds 11,296 lignes, legge del 19 frimaio dell’anno 8 (1799)");
             case "hour" -> new UnitName("ora di quadrante", "ore di quadrante", "uso comune");
             case "degree" -> new UnitName("grado", "gradi", "uso comune");
+            case "arrow" -> new UnitName("ottavo di giro", "ottavi di giro", "uso comune");
             case "gram-per-cubic-centimetre" ->
                     new UnitName("grammo per centimetro cubo", "grammi per centimetro cubo", SI);
             case "square-millimetre" -> new UnitName("millimetro quadrato", "millimetri quadrati", SI);

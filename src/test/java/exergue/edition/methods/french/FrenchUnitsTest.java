@@ -8,6 +8,7 @@ import exergue.measure.SizeScale;
 import exergue.measure.Unit;
 import exergue.measure.Units;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -15,7 +16,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class FrenchUnitsTest {
 
     static List<Unit> units() {
-        return Units.all();
+        return Stream.concat(Units.all().stream(), Stream.of(Units.ARROW)).toList();
     }
 
     @ParameterizedTest
