@@ -14,7 +14,7 @@ final class UnitTable {
         StringBuilder table = new StringBuilder();
         for (Unit unit : Units.all()) {
             table.append(String.format(Locale.ROOT, "%-26s%-12s%s\n", unit.name(), unit.symbol(), Working.factor(unit)))
-                    .append("    ").append(unit.source()).append('\n');
+                    .append("    ").append(unit.source().noted()).append('\n');
         }
         return table.toString();
     }

@@ -18,7 +18,10 @@ public record SizeScale(String id, String title, List<BigDecimal> diameters) {
 
     /** Publication the diameters come from. */
     public static final String SOURCE = "E. R. Caley, Metrological Tables, Numismatic Notes and Monographs 154, "
-            + "New York 1965, as quoted";
+            + "New York 1965";
+
+    /** Where its figures were read: the publication itself was not seen. */
+    public static final String QUOTED_BY = "sizes.com";
 
     /**
      * The step of a size in millimetres. Caley measured the drawings to 0.1 mm and warns that no reading is good to
@@ -73,7 +76,8 @@ public record SizeScale(String id, String title, List<BigDecimal> diameters) {
         int size = number.intValueExact();
         String name = "size " + size + " of " + title;
         return Optional.of(new Unit(id + "-size-" + size, "size " + size, name, name, Dimension.LENGTH,
-                UnitSystem.SIZE_SCALE, new Ratio(diameters.get(size - 1), BigDecimal.ONE), SOURCE, List.of()));
+                UnitSystem.SIZE_SCALE, new Ratio(diameters.get(size - 1), BigDecimal.ONE),
+                UnitSource.seen(SOURCE + ", as quoted by " + QUOTED_BY), List.of()));
     }
 
     /** The printed sizes nearest to a number: "size 5 (21.2 mm) and size 6 (23.7 mm)". */

@@ -11,11 +11,11 @@ import java.util.List;
  * @param name      in full, singular: {@code grain}
  * @param plural    in full, plural: {@code grains}
  * @param factor    how many normal units one of these is
- * @param source    publication that fixes the factor, said to be from memory where it is
+ * @param source    what fixes the factor, and whether that was looked up
  * @param spellings every form accepted after a figure: lower case, no full stops, single spaces
  */
 public record Unit(String id, String symbol, String name, String plural, Dimension dimension, UnitSystem system,
-                   Ratio factor, String source, List<String> spellings) {
+                   Ratio factor, UnitSource source, List<String> spellings) {
 
     public Unit {
         spellings = List.copyOf(spellings);

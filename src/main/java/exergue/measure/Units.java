@@ -13,14 +13,16 @@ import java.util.stream.Stream;
  */
 public final class Units {
 
-    private static final String SI = "SI Brochure, 9th edition, 2019 (from memory)";
-    private static final String POUND_1959 = "international yard and pound agreement, 1959; "
-            + "NIST Handbook 44, Appendix C (from memory)";
-    private static final String TRALLES = "1 kilogram = 18827.15 French grains, weighed in year 7 of the Republic, "
-            + "as quoted from Tralles";
-    private static final String METRE_1799 = "1 metre = 3 pieds 11.296 lignes, law of 19 Frimaire year 8 (1799)";
-    private static final String RUSSIA_1899 = "1 funt = 409.51241 g, Regulation of Weights and Measures, Russia, 1899";
-    private static final String PRACTICE = "common practice, no source";
+    private static final UnitSource SI = UnitSource.remembered("SI Brochure, 9th edition, 2019");
+    private static final UnitSource POUND_1959 = UnitSource.remembered("international yard and pound agreement, 1959; "
+            + "NIST Handbook 44, Appendix C");
+    private static final UnitSource TRALLES = UnitSource.seen("1 kilogram = 18827.15 French grains, weighed in year 7 of "
+            + "the Republic, as quoted from Tralles");
+    private static final UnitSource METRE_1799 = UnitSource.seen("1 metre = 3 pieds 11.296 lignes, law of 19 Frimaire "
+            + "year 8 (1799)");
+    private static final UnitSource RUSSIA_1899 = UnitSource.seen("1 funt = 409.51241 g, Regulation of Weights and "
+            + "Measures, Russia, 1899");
+    private static final UnitSource PRACTICE = UnitSource.custom("common practice, no source");
     private static final String FRENCH_GRAMS = "18827.15";
     private static final String FUNT = "409.51241";
 
@@ -36,25 +38,27 @@ public final class Units {
             Ratio.of("0.06479891"), POUND_1959,
             List.of("gn", "gns", "grn", "grns", "troy grain", "troy grains", "english grain", "english grains"));
     public static final Unit PENNYWEIGHT = new Unit("pennyweight", "dwt", "pennyweight", "pennyweights",
-            Dimension.MASS, UnitSystem.TROY, Ratio.of("1.55517384"), POUND_1959 + ": 24 grains",
+            Dimension.MASS, UnitSystem.TROY, Ratio.of("1.55517384"), POUND_1959.with(": 24 grains"),
             List.of("dwt", "dwts", "pennyweight", "pennyweights"));
     public static final Unit TROY_OUNCE = new Unit("troy-ounce", "oz t", "troy ounce", "troy ounces",
-            Dimension.MASS, UnitSystem.TROY, Ratio.of("31.1034768"), POUND_1959 + ": 480 grains",
+            Dimension.MASS, UnitSystem.TROY, Ratio.of("31.1034768"), POUND_1959.with(": 480 grains"),
             List.of("oz t", "ozt", "oz tr", "oz troy", "troy oz", "troy ounce", "troy ounces"));
     public static final Unit OUNCE = new Unit("avoirdupois-ounce", "oz av", "avoirdupois ounce",
             "avoirdupois ounces", Dimension.MASS, UnitSystem.AVOIRDUPOIS, Ratio.of("28.349523125"),
-            POUND_1959 + ": one sixteenth of the pound of 453.59237 g",
+            POUND_1959.with(": one sixteenth of the pound of 453.59237 g"),
             List.of("oz av", "oz avdp", "oz avoirdupois", "avoirdupois ounce", "avoirdupois ounces"));
     public static final Unit DRAM = new Unit("avoirdupois-dram", "dr av", "avoirdupois dram", "avoirdupois drams",
             Dimension.MASS, UnitSystem.AVOIRDUPOIS, Ratio.of("1.7718451953125"),
-            POUND_1959 + ": one sixteenth of the avoirdupois ounce",
+            POUND_1959.with(": one sixteenth of the avoirdupois ounce"),
             List.of("dram", "drams", "dr av", "dr avdp", "dram av", "drams av", "avoirdupois dram",
                     "avoirdupois drams"));
     public static final Unit CARAT = new Unit("carat", "ct", "metric carat", "metric carats", Dimension.MASS,
-            UnitSystem.JEWELLERS, Ratio.of("0.2"), "4th General Conference on Weights and Measures, 1907 (from memory)",
+            UnitSystem.JEWELLERS, Ratio.of("0.2"),
+            UnitSource.remembered("4th General Conference on Weights and Measures, 1907"),
             List.of("ct", "cts", "carat", "carats", "metric carat", "metric carats"));
     public static final Unit TOLA = new Unit("tola", "tola", "tola", "tolas", Dimension.MASS, UnitSystem.INDIAN,
-            Ratio.of("11.6638038"), "10 tolas = 3.75 troy ounces, hence 180 grains", List.of("tola", "tolas"));
+            Ratio.of("11.6638038"), UnitSource.seen("10 tolas = 3.75 troy ounces, hence 180 grains"),
+            List.of("tola", "tolas"));
     public static final Unit LIVRE = french("french-livre", "livre", "9216");
     public static final Unit MARC = french("french-marc", "marc", "4608");
     public static final Unit ONCE = french("french-once", "once", "576");
@@ -65,10 +69,10 @@ public final class Units {
             List.of("gr fr", "french grain", "french grains", "grain poids de marc", "grains poids de marc",
                     "grain de marc", "grains de marc"));
     public static final Unit ZOLOTNIK = new Unit("zolotnik", "zol", "zolotnik", "zolotniks", Dimension.MASS,
-            UnitSystem.RUSSIAN, Ratio.of(FUNT, "96"), RUSSIA_1899 + "; a zolotnik is 1/96",
+            UnitSystem.RUSSIAN, Ratio.of(FUNT, "96"), RUSSIA_1899.with("; a zolotnik is 1/96"),
             List.of("zol", "zolotnik", "zolotniks", "zolotniki", "зол", "золотник", "золотника", "золотников"));
     public static final Unit DOLYA = new Unit("dolya", "dolya", "dolya", "dolyas", Dimension.MASS,
-            UnitSystem.RUSSIAN, Ratio.of(FUNT, "9216"), RUSSIA_1899 + "; a dolya is 1/9216 (from memory)",
+            UnitSystem.RUSSIAN, Ratio.of(FUNT, "9216"), UnitSource.remembered(RUSSIA_1899.text() + "; a dolya is 1/9216"),
             List.of("dol", "dolya", "dolyas", "doli", "дол", "доля", "доли", "долей"));
 
     public static final Unit MILLIMETRE = new Unit("millimetre", "mm", "millimetre", "millimetres",
@@ -81,7 +85,7 @@ public final class Units {
             UnitSystem.ENGLISH_LENGTH, Ratio.of("25.4"), POUND_1959, List.of("in", "ins", "inch", "inches", "\""));
     public static final Unit SIXTEENTH = new Unit("sixteenth-inch", "sixteenths", "sixteenth of an inch",
             "sixteenths of an inch", Dimension.LENGTH, UnitSystem.ENGLISH_LENGTH, Ratio.of("1.5875"),
-            "no. 16 is one inch: Numismatic Society of Philadelphia, 1858",
+            UnitSource.seen("no. 16 is one inch: Numismatic Society of Philadelphia, 1858"),
             List.of("sixteenth", "sixteenths", "sixteenth of an inch", "sixteenths of an inch"));
     public static final Unit LIGNE = new Unit("paris-ligne", "ligne", "Paris ligne", "Paris lignes",
             Dimension.LENGTH, UnitSystem.FRENCH, Ratio.of("1000", "443.296"), METRE_1799,
@@ -90,7 +94,7 @@ public final class Units {
     public static final Unit HOUR = new Unit("hour", "h", "clock hour", "clock hours", Dimension.TURN,
             UnitSystem.CLOCK, Ratio.ONE, PRACTICE, List.of("h", "hr", "hrs", "hour", "hours", "o'clock"));
     public static final Unit DEGREE = new Unit("degree", "°", "degree", "degrees", Dimension.TURN,
-            UnitSystem.CLOCK, Ratio.of("1", "30"), PRACTICE + ": 330° is 11 o'clock",
+            UnitSystem.CLOCK, Ratio.of("1", "30"), PRACTICE.with(": 330° is 11 o'clock"),
             List.of("°", "deg", "degs", "degree", "degrees"));
     /** What an arrow shows. It is drawn, never written after a figure, and so is in no list of units to write in. */
     public static final Unit ARROW = new Unit("arrow", "arrow", "eighth of a turn", "eighths of a turn", Dimension.TURN,
@@ -153,7 +157,7 @@ public final class Units {
         String plural = name.endsWith("s") ? name : name + "s";
         Ratio factor = Ratio.of(grains + "000", FRENCH_GRAMS);
         return new Unit(id, name, name, plural, Dimension.MASS, UnitSystem.FRENCH, factor,
-                TRALLES + "; a " + name + " is " + grains + " of them",
+                TRALLES.with("; a " + name + " is " + grains + " of them"),
                 List.of(name, plural).stream().distinct().toList());
     }
 }

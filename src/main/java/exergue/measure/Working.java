@@ -84,7 +84,7 @@ public record Working(List<Line> lines, Parsed parsed) {
                 .collect(Collectors.joining(joint(read)))));
         read.asRecorded().stream().map(Quantity::unit).distinct().filter(unit -> !unit.isNormal()).forEach(unit -> {
             lines.add(new Line("factor", factor(unit)));
-            lines.add(new Line("its source", unit.source()));
+            lines.add(new Line("its source", unit.source().noted()));
         });
     }
 

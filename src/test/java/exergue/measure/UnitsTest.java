@@ -22,7 +22,7 @@ class UnitsTest {
         Set<String> seen = new HashSet<>();
         for (Unit unit : Units.all()) {
             assertTrue(seen.add(unit.id()), unit.id());
-            assertFalse(unit.source().isBlank());
+            assertFalse(unit.source().text().isBlank());
             for (String spelling : unit.spellings()) {
                 assertTrue(seen.add("spelt " + spelling), spelling);
                 assertEquals(spelling, spelling.toLowerCase(Locale.ROOT).replace(".", ""));

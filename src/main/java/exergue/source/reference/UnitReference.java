@@ -52,7 +52,7 @@ public final class UnitReference {
         line("| --- | --- | --- | --- |");
         units.forEach(unit -> line("| " + unit.name() + " | " + Working.factor(unit) + " | "
                 + unit.spellings().stream().map(spelling -> "`" + spelling + "`").collect(Collectors.joining(" ")) + " | "
-                + unit.source() + " |"));
+                + unit.source().noted() + " |"));
     }
 
     private void sizes() {
@@ -60,7 +60,8 @@ public final class UnitReference {
         line("");
         line("## Numbered sizes, in millimetres");
         line("");
-        line("Source: " + SizeScale.SOURCE + ". Good to half a millimetre at best. A convention names the printing with `size-scale`.");
+        line("Source: " + SizeScale.SOURCE + ", as quoted by " + SizeScale.QUOTED_BY
+                + ". Good to half a millimetre at best. A convention names the printing with `size-scale`.");
         line("");
         line("| Size | " + scales.stream().map(SizeScale::id).collect(Collectors.joining(" | ")) + " |");
         line("| --- |" + " --- |".repeat(scales.size()));

@@ -14,7 +14,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
-/** What was converted from what, with the factor and its published source. */
+/** What was converted from what, with the factor, and its published source where that was looked up. */
 final class ConversionParagraph implements MethodsParagraph {
 
     @Override
@@ -49,7 +49,8 @@ final class ConversionParagraph implements MethodsParagraph {
                     : "twelve hours to the full turn";
         }
         return "1 " + unit.name() + " = " + Conversion.factor(unit, form) + Grammar.NO_BREAK
-                + Units.normal(kind.dimension()).symbol() + ", " + source(unit.source());
+                + Units.normal(kind.dimension()).symbol()
+                + (unit.source().seen() ? ", " + unit.source().text() : "");
     }
 
     private static String sizes(Conversion conversion) {
@@ -58,13 +59,8 @@ final class ConversionParagraph implements MethodsParagraph {
                 + Grammar.count(conversion.coins(), "coin")
                 + (one ? " is recorded as a size of " : " are recorded as sizes of ")
                 + conversion.scale().orElseThrow().title() + " and given here as the "
-                + (one ? "diameter of that size (" : "diameters of those sizes (") + source(SizeScale.SOURCE)
-                + "), good to half a millimetre at best.";
-    }
-
-    /** How a source came to the table of units is a note for the table's keepers, not for readers of the book. */
-    private static String source(String noted) {
-        return noted.replace(" (from memory)", "").replace(", as quoted", "");
+                + (one ? "diameter of that size (" : "diameters of those sizes (") + SizeScale.SOURCE + ", as quoted by "
+                + SizeScale.QUOTED_BY + "), good to half a millimetre at best.";
     }
 
     private static String normal(Kind kind) {

@@ -14,7 +14,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
-/** What was converted from what, with the factor and its published source. */
+/** What was converted from what, with the factor, and its published source where that was looked up. */
 final class ConversionParagraph implements MethodsParagraph {
 
     @Override
@@ -60,7 +60,8 @@ final class ConversionParagraph implements MethodsParagraph {
             return "douze heures pour un tour complet";
         }
         return "1 " + FrenchUnits.of(unit).singular() + " = " + Conversion.factor(unit, form) + Grammar.NO_BREAK
-                + Units.normal(kind.dimension()).symbol() + ", " + FrenchUnits.of(unit).source();
+                + Units.normal(kind.dimension()).symbol()
+                + (unit.source().seen() ? ", " + FrenchUnits.of(unit).source() : "");
     }
 
     private static String sizes(Conversion conversion) {
@@ -68,6 +69,6 @@ final class ConversionParagraph implements MethodsParagraph {
         return printed(conversion) + (one ? " est noté comme module de " : " sont notés comme modules de ")
                 + FrenchUnits.scale(conversion.scale().orElseThrow())
                 + (one ? " et donné ici comme le diamètre de ce module (" : " et donnés ici comme les diamètres de ces modules (")
-                + SizeScale.SOURCE.replace(", as quoted", "") + "), au mieux à un demi-millimètre près.";
+                + SizeScale.SOURCE + ", cité d’après " + SizeScale.QUOTED_BY + "), au mieux à un demi-millimètre près.";
     }
 }

@@ -14,7 +14,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
-/** What was converted from what, with the factor and its published source. */
+/** What was converted from what, with the factor, and its published source where that was looked up. */
 final class ConversionParagraph implements MethodsParagraph {
 
     @Override
@@ -61,7 +61,8 @@ final class ConversionParagraph implements MethodsParagraph {
             return "zwölf Stunden auf die volle Umdrehung";
         }
         return "1 " + GermanUnits.of(unit).singular() + " = " + Conversion.factor(unit, form) + Grammar.NO_BREAK
-                + Units.normal(kind.dimension()).symbol() + ", " + GermanUnits.of(unit).source();
+                + Units.normal(kind.dimension()).symbol()
+                + (unit.source().seen() ? ", " + GermanUnits.of(unit).source() : "");
     }
 
     private static String sizes(Conversion conversion) {
@@ -70,6 +71,6 @@ final class ConversionParagraph implements MethodsParagraph {
                 + GermanUnits.scale(conversion.scale().orElseThrow())
                 + (one ? " überliefert und hier als Durchmesser dieser Größe angegeben ("
                 : " überliefert und hier als Durchmesser dieser Größen angegeben (")
-                + SizeScale.SOURCE.replace(", as quoted", "") + "), bestenfalls auf einen halben Millimeter genau.";
+                + SizeScale.SOURCE + ", zitiert nach " + SizeScale.QUOTED_BY + "), bestenfalls auf einen halben Millimeter genau.";
     }
 }

@@ -14,7 +14,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
-/** What was converted from what, with the factor and its published source. */
+/** What was converted from what, with the factor, and its published source where that was looked up. */
 final class ConversionParagraph implements MethodsParagraph {
 
     @Override
@@ -61,7 +61,8 @@ final class ConversionParagraph implements MethodsParagraph {
             return "dodici ore per il giro completo";
         }
         return "1 " + ItalianUnits.of(unit).singular() + " = " + Conversion.factor(unit, form) + Grammar.NO_BREAK
-                + Units.normal(kind.dimension()).symbol() + ", " + ItalianUnits.of(unit).source();
+                + Units.normal(kind.dimension()).symbol()
+                + (unit.source().seen() ? ", " + ItalianUnits.of(unit).source() : "");
     }
 
     private static String sizes(Conversion conversion) {
@@ -69,6 +70,6 @@ final class ConversionParagraph implements MethodsParagraph {
         return printed(conversion) + (one ? " è annotato come modulo " : " sono annotati come moduli ")
                 + ItalianUnits.scale(conversion.scale().orElseThrow())
                 + (one ? " ed è qui dato come diametro di quel modulo (" : " e sono qui dati come diametri di quei moduli (")
-                + SizeScale.SOURCE.replace(", as quoted", "") + "), con un’approssimazione di mezzo millimetro nel migliore dei casi.";
+                + SizeScale.SOURCE + ", citato da " + SizeScale.QUOTED_BY + "), con un’approssimazione di mezzo millimetro nel migliore dei casi.";
     }
 }
