@@ -98,7 +98,7 @@ public final class Units {
             List.of("°", "deg", "degs", "degree", "degrees"));
     /** What an arrow shows. It is drawn, never written after a figure, and so is in no list of units to write in. */
     public static final Unit ARROW = new Unit("arrow", "arrow", "eighth of a turn", "eighths of a turn", Dimension.TURN,
-            UnitSystem.CLOCK, Ratio.of("3", "2"), PRACTICE + ": an arrow points to one of eight directions", List.of());
+            UnitSystem.CLOCK, Ratio.of("3", "2"), PRACTICE.with(": an arrow points to one of eight directions"), List.of());
 
     public static final Unit GRAM_PER_CM3 = new Unit("gram-per-cubic-centimetre", "g/cm³", "gram per cubic centimetre",
             "grams per cubic centimetre", Dimension.DENSITY, UnitSystem.METRIC, Ratio.ONE, SI,
