@@ -22,7 +22,8 @@ import java.util.Set;
 
 /**
  * Finds coins whose printed weight or diameter is far off: outside the limits their type declares or, where it declares
- * none, an outlier among the coins of their type, or of their mint, denomination and metal where the type is small.
+ * none, an outlier among the coins of their type or, where the type is small, among those of their mint, denomination,
+ * metal and weight standard; where no standard is named, coins of one ruler are taken to be of one.
  */
 public final class Plausibility {
 
@@ -74,7 +75,7 @@ public final class Plausibility {
             byType.computeIfAbsent(weighed.type().id().value(), any -> new Group(kind, "coins of its type"))
                     .add(figure);
             byDenomination.computeIfAbsent(denomination(weighed.type()),
-                    any -> new Group(kind, "coins of its mint, denomination and metal")).add(figure);
+                    any -> new Group(kind, alike(weighed.type()))).add(figure);
         }
     }
 
@@ -84,7 +85,15 @@ public final class Plausibility {
     }
 
     private static List<String> denomination(Type type) {
-        return List.of(type.mint().value(), type.denomination().value(), type.metal().value());
+        String standard = type.standard().map(named -> "standard " + named.value())
+                .or(() -> type.ruler().map(ruler -> "ruler " + ruler.value())).orElse("");
+        return List.of(type.mint().value(), type.denomination().value(), type.metal().value(), standard);
+    }
+
+    private static String alike(Type type) {
+        String standard = type.standard().isPresent() ? ", metal and weight standard"
+                : type.ruler().isPresent() ? ", metal and ruler" : " and metal";
+        return "coins of its mint, denomination" + standard;
     }
 
     private Optional<Finding> fault(Weighed weighed) {

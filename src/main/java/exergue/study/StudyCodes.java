@@ -13,7 +13,7 @@ public final class StudyCodes {
                     + "point one place off, a broken or plated coin not said to be so, a coin under the wrong type. A "
                     + "weight counts as far off if its modified z, on the logarithm of the weight, is beyond 3.5 "
                     + "(Iglewicz and Hoaglin 1993); the group is the type, or, with fewer than five weights, all coins "
-                    + "of the same mint, denomination and metal. Damaged coins stay out of the group and are never "
+                    + "of the same mint, denomination, metal and weight standard (or ruler, where no standard is named). Damaged coins stay out of the group and are never "
                     + "reported for being too light.",
             """
                     weight: 59.7 g

@@ -53,6 +53,19 @@ class PlausibilityTest {
     }
 
     @Test
+    void coinsOfAnotherStandardSayNothingOfASmallType() {
+        SmallTree tree = fiveCoins().with("types/owl-drachm.yaml", SmallTree.TYPE + "standard: royal (3.88 g)\n");
+        for (int i = 10; i < 20; i++) {
+            tree.with("types/light.yaml", SmallTree.TYPE.replace("owl-drachm", "light") + "standard: of the league (3.42 g)\n")
+                    .with("coins/lk-" + i + ".yaml", SmallTree.COIN.replace("lk-1", "lk-" + i).replace("owl-drachm", "light")
+                            .replace("3.87 g", "3.4" + i % 10 + " g"));
+        }
+        tree.with("types/owl-palm.yaml", SmallTree.TYPE.replace("owl-drachm", "owl-palm") + "standard: royal (3.88 g)\n")
+                .with("coins/lk-6.yaml", SmallTree.COIN.replace("lk-1", "lk-6").replace("owl-drachm", "owl-palm").replace("3.87 g", "3.38 g"));
+        assertEquals(List.of("weight-far-off"), tree.codes());
+    }
+
+    @Test
     void declaredLimitsGoBeforeTheGroup() {
         SmallTree tree = fiveCoins().withCoin("lk-6", "2.10 g", "")
                 .with("types/owl-drachm.yaml", SmallTree.TYPE + "limits: {weight: {from: 2 g, to: 4.4 g}}\n");
