@@ -17,6 +17,7 @@ import exergue.measure.PrintForm;
 import exergue.measure.Units;
 import exergue.model.Apparatus;
 import exergue.model.BookPlan;
+import exergue.model.BookWord;
 import exergue.model.Catalogue;
 import exergue.model.Chapter;
 import exergue.model.Collection;
@@ -67,6 +68,7 @@ final class CatalogueBuilder {
     private Apparatus apparatus = Apparatus.NONE;
     private IndexStyle indexes = IndexStyle.DEFAULT;
     private Language language = Language.ENGLISH;
+    private Map<BookWord, String> ownWords = Map.of();
 
     CatalogueBuilder() {
         mint("lykaia", "Lykaia");
@@ -149,6 +151,11 @@ final class CatalogueBuilder {
         return this;
     }
 
+    CatalogueBuilder words(Map<BookWord, String> own) {
+        ownWords = own;
+        return this;
+    }
+
     CatalogueBuilder order(Kind... kinds) {
         order = List.of(kinds);
         return this;
@@ -219,6 +226,6 @@ final class CatalogueBuilder {
         return new HouseStyle(order, inRemarks, separator, form, "–", notApplicable, "[–]", new HouseStyle.Signs("°", "†"),
                 prefer.stream().map(CatalogueBuilder::words).toList(),
                 Map.of("silver", new Metal("silver", "AR", "silver")), otherHands, HouseStyle.Rows.ALIGNED, coinOrder,
-                language.quotes(), Map.of(), DateStyle.DEFAULT, Map.of(), indexes);
+                language.quotes(), ownWords, DateStyle.DEFAULT, Map.of(), indexes);
     }
 }

@@ -43,6 +43,9 @@ class MethodsStatementTest {
         cases.put("methods-thickness", MethodsStatementTest::thickness);
         cases.put("methods-compared", MethodsStatementTest::compared);
         cases.put("methods-densities", MethodsStatementTest::densities);
+        cases.put("methods-single", MethodsStatementTest::single);
+        cases.put("methods-agreement", MethodsStatementTest::agreement);
+        cases.put("methods-few", MethodsStatementTest::few);
         cases.put("methods-none", CatalogueBuilder::new);
         return cases;
     }
@@ -178,6 +181,38 @@ class MethodsStatementTest {
                     .measured("bench", "3.8" + i + " g", "18 mm", i + " h").measured("store", "3.9" + i + " g", "", "");
         }
         catalogue.coin("c5", "t").measured("old-1894", "60.5 gr", "0.70 in", "180°").measured("sale", "4 g", "18 mm", "");
+        return catalogue;
+    }
+
+    /** One of everything, so that every sentence is in the singular; a source that counts anticlockwise in arrows. */
+    private static CatalogueBuilder single() {
+        Convention old = CatalogueBuilder.old();
+        CatalogueBuilder catalogue = new CatalogueBuilder().convention(new Convention("arrows", "the notebook", Optional.empty(),
+                Optional.of("1880"), Optional.empty(), old.weighing(), old.sizing(),
+                new Convention.Turning(Convention.AxisNotation.ARROWS, true, Optional.empty()), false, Optional.of("as found")));
+        catalogue.type("t").shape(Shape.SQUARE, "across the middle").made(Making.CAST);
+        catalogue.coin("c1", "t").measured("arrows", "61.5 gr", "0.70 in", "3 h").damaged(Damage.CHIPPED);
+        return catalogue;
+    }
+
+    /** Two hands that took diameters along different lines and agree in some axes. */
+    private static CatalogueBuilder agreement() {
+        Convention bench = CatalogueBuilder.bench();
+        CatalogueBuilder catalogue = new CatalogueBuilder().convention(new Convention("list", "the list of 1931", Optional.empty(),
+                Optional.empty(), Optional.empty(), bench.weighing(), new Convention.Sizing(Optional.empty(), Optional.empty(),
+                Convention.Direction.GREATEST, Optional.empty(), Optional.empty()), bench.turning(), false, Optional.empty()));
+        catalogue.type("t");
+        for (int i = 1; i <= 4; i++) {
+            catalogue.coin("c" + i, "t").measured("bench", "3.8" + i + " g", "18 mm", i + " h")
+                    .measured("list", "3.8" + i + " g", "18." + i + " mm", Math.max(i, 2) + i / 4 * 3 + " h");
+        }
+        return catalogue;
+    }
+
+    private static CatalogueBuilder few() {
+        CatalogueBuilder catalogue = new CatalogueBuilder().convention(named("list", "the list of 1931", "uncleaned"));
+        catalogue.type("t");
+        catalogue.coin("c1", "t").measured("bench", "3.8 g", "18 mm", "6 h").measured("list", "3.9 g", "", "");
         return catalogue;
     }
 

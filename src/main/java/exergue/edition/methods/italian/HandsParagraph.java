@@ -25,7 +25,7 @@ final class HandsParagraph implements MethodsParagraph {
             Hand only = hands.get(0);
             List<String> sentences = new ArrayList<>();
             sentences.add("Le misure " + (tally.coins() == 1 ? "dell’unica moneta" : "delle " + coins)
-                    + " provengono da un’unica fonte: " + only.convention().title() + particulars(only) + ".");
+                    + " provengono da una sola fonte: " + only.convention().title() + particulars(only) + ".");
             sentences.addAll(HowMeasured.sentences(only, tally.style().form()));
             return Passage.of(sentences);
         }
