@@ -36,7 +36,8 @@ public record Differences(List<Point> points, double bias, double sd, double low
         if (points.size() < FEWEST) {
             throw new IllegalArgumentException("fewer than " + FEWEST + " coins have no spread worth telling");
         }
-        double[] all = points.stream().mapToDouble(Point::difference).toArray();
+        // sorted, since the last bit of a sum hangs on the order of its members, and a rounded figure on that bit
+        double[] all = points.stream().mapToDouble(Point::difference).sorted().toArray();
         double bias = Summary.mean(all);
         double sd = Summary.sd(all, bias);
         return new Differences(points, bias, sd, bias - 2 * sd, bias + 2 * sd);

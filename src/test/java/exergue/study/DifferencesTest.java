@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -40,6 +41,15 @@ class DifferencesTest {
         assertEquals(one.bias(), -other.bias(), 1e-12);
         assertEquals(one.sd(), other.sd(), 1e-12);
         assertEquals(one.lower(), -other.upper(), 1e-12);
+    }
+
+    @Property(tries = 200)
+    void theOrderOfTheCoinsChangesNotTheLastBit(
+            @ForAll @Size(min = 3, max = 30) List<@DoubleRange(min = -2, max = 2) Double> all) {
+        List<Double> turned = new ArrayList<>(all);
+        Collections.reverse(turned);
+        assertEquals(Differences.of(points(all, 1)).bias(), Differences.of(points(turned, 1)).bias());
+        assertEquals(Differences.of(points(all, 1)).sd(), Differences.of(points(turned, 1)).sd());
     }
 
     @Test
