@@ -115,7 +115,7 @@ public final class Editor {
                     WorkLines.of(catalogue, works, work -> !(abbreviations && work.standard()))));
             case "abbreviations" -> Optional.of(new Part.WorksCited(id, heading(words.of(BookWord.ABBREVIATIONS)),
                     WorkLines.of(catalogue, works, Work::standard)));
-            case "plates" -> plates.map(made -> made.part(id));
+            case "plates" -> plates.flatMap(made -> made.part(id));
             default -> Optional.ofNullable(catalogue.chapters().get(name.value())).map(chapter -> text(id, chapter));
         };
     }

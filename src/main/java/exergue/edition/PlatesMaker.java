@@ -52,8 +52,10 @@ final class PlatesMaker {
         return byCoin;
     }
 
-    Part.Plates part(String id) {
-        return new Part.Plates(id, List.of(new Inline.Words(words.of(BookWord.PLATES))), plates, legend());
+    /** Nothing if no coin has a photograph. */
+    Optional<Part> part(String id) {
+        return plates.isEmpty() ? Optional.empty()
+                : Optional.of(new Part.Plates(id, List.of(new Inline.Words(words.of(BookWord.PLATES))), plates, legend()));
     }
 
     /** Scale, what is not to scale, and whom to thank for which pictures: finished sentences for below the last plate. */

@@ -8,8 +8,8 @@
  * <li>{@code BookValues}, {@code EntryValues}, {@code Alignment}, {@code Pictures}: the book as plain maps, lists and
  * words. All arithmetic of the page (which figures stand under each other) is done here; {@code Markup} and
  * {@code ProseMarkup} write prose as XHTML and escape it.
- * <li>{@code Templates}, {@code TemplateFiles}, {@code Xhtml}: FreeMarker, closed, fills the templates of the folder
- * {@code templates/corpus}, or the catalogue's own where it has them, file by file. A fault is a finding with file,
+ * <li>{@code Templates}, {@code TemplateFiles}, {@code Xhtml}: FreeMarker, closed, fills the templates: file by file the
+ * catalogue's own where it has them, otherwise those of the chosen set, otherwise those that all sets share. A fault is a finding with file,
  * line and column.
  * <li>{@code Press}: the page engine with our faces ({@code Faces}), our line breaks ({@code LineBreaks}) and one door
  * to files ({@code TreeResources}). What the engine only logs becomes findings ({@code Remarks}, {@code Quiet}).

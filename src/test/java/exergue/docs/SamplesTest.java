@@ -32,7 +32,7 @@ class SamplesTest {
             "(?:<!-- (file|keys of): (\\S+) -->\n)?```yaml\n(.*?)```", Pattern.DOTALL);
 
     @ParameterizedTest
-    @ValueSource(strings = {"docs/guide.md", "docs/house-style.md"})
+    @ValueSource(strings = {"docs/guide.md", "docs/house-style.md", "docs/styles.md"})
     void samplesAreUnderstood(String page) throws IOException {
         Map<String, String> files = skeleton();
         Matcher sample = SAMPLE.matcher(Files.readString(Path.of(page)));
@@ -44,7 +44,7 @@ class SamplesTest {
                     : withKeys(files.get(file), sample.group(3)));
             samples++;
         }
-        assertTrue(samples >= 4, "samples found: " + samples);
+        assertTrue(samples >= 3, "samples found: " + samples);
         List<Finding> wrong = Exergue.check(MemoryTree.ofText(files), Progress.SILENT).findings().all().stream()
                 .filter(finding -> finding.severity() == Severity.ERROR).toList();
         assertEquals(List.of(), wrong);
@@ -57,6 +57,7 @@ class SamplesTest {
                 files.put(SKELETON.relativize(file).toString().replace('\\', '/'), Files.readString(file));
             }
         }
+        List.of("photographs/ov-1-obv.jpg", "photographs/ov-1-rev.jpg").forEach(path -> files.put(path, "a picture"));
         return files;
     }
 

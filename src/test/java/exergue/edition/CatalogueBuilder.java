@@ -183,6 +183,12 @@ final class CatalogueBuilder {
         return this;
     }
 
+    /** One part more at the end of the body. */
+    CatalogueBuilder part(String name) {
+        body.add(name);
+        return this;
+    }
+
     CatalogueBuilder coinOrder(CoinOrder order) {
         coinOrder = order;
         return this;

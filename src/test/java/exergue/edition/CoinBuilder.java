@@ -68,6 +68,15 @@ final class CoinBuilder {
         return this;
     }
 
+    /** How wide its pictures are at life size. */
+    CoinBuilder wide(String width) {
+        Map<Kind, Written<Reading>> readings = new EnumMap<>(Kind.class);
+        read(Kind.DIAMETER, width, Convention.UNDECLARED, readings);
+        photograph = photograph.map(photo -> new Coin.Photograph(photo.obverse(), photo.reverse(),
+                Optional.of(readings.get(Kind.DIAMETER)), photo.credit(), photo.permission()));
+        return this;
+    }
+
     /** One reading more in the block that was given last. */
     CoinBuilder also(Kind kind, String text) {
         Measurement last = blocks.remove(blocks.size() - 1);

@@ -20,6 +20,7 @@ import exergue.model.Inline.Words;
 import exergue.model.Phrase;
 import exergue.model.Prose;
 import exergue.model.TemplateChoice;
+import exergue.model.TemplateSet;
 import exergue.model.TitleMatter;
 import exergue.model.Written;
 import java.awt.Color;
@@ -84,7 +85,15 @@ final class SampleBook {
     }
 
     static Setting setting(Tree tree, Rows rows) {
-        return new Setting(tree, TemplateChoice.USUAL, rows, Map.of(), new Stamp("0123456789abcdef".repeat(4)),
+        return setting(tree, rows, TemplateChoice.USUAL);
+    }
+
+    static Setting setting(TemplateSet set) {
+        return setting(tree(), Rows.ALIGNED, new TemplateChoice(set, Optional.empty()));
+    }
+
+    static Setting setting(Tree tree, Rows rows, TemplateChoice templates) {
+        return new Setting(tree, templates, rows, Map.of(), new Stamp("0123456789abcdef".repeat(4)),
                 Progress.SILENT);
     }
 

@@ -1,0 +1,84 @@
+package exergue.edition;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Which coins are on which plate, at what size, and what is said below. */
+class PlatesTest {
+
+    private final CatalogueBuilder catalogue = new CatalogueBuilder().language(exergue.model.Language.ENGLISH);
+
+    private Part.Plates plates() {
+        return Read.book(catalogue.build()).body().stream().filter(Part.Plates.class::isInstance)
+                .map(Part.Plates.class::cast).findFirst().orElseThrow();
+    }
+
+    private CoinBuilder coin(String id) {
+        return catalogue.coin(id, "a").measured("bench", "3.87 g", "18 mm", "6 h");
+    }
+
+    @Test
+    void aBookWithoutThePartHasNone() {
+        catalogue.type("a");
+        coin("c1").pictured("o.jpg", "r.jpg", "");
+        assertEquals("", Read.specimens(catalogue.build()).get(0).plate());
+    }
+
+    @Test
+    void everyCoinWithAPictureIsOnAPlateAndNamesIt() {
+        catalogue.part("plates").type("a");
+        coin("c1").pictured("o.jpg", "r.jpg", "").wide("24.3 mm");
+        coin("c2");
+        coin("c3").pictured("", "r.jpg", "");
+        assertEquals(List.of("pl.\u00A0I", "", "pl.\u00A0I"),
+                Read.specimens(catalogue.build()).stream().map(Specimen::plate).toList());
+        assertEquals(List.of("1", "3"), plates().plates().stream().flatMap(plate -> plate.rows().stream())
+                .flatMap(row -> row.pairs().stream()).map(Plate.Pair::number).toList());
+        assertEquals("Plate\u00A0I", plates().plates().get(0).heading());
+    }
+
+    @Test
+    void aBookWithoutPicturesHasNoPlates() {
+        catalogue.part("plates").type("a");
+        coin("c1");
+        assertEquals(List.of(), Read.book(catalogue.build()).body().stream().filter(Part.Plates.class::isInstance).toList());
+    }
+
+    @Test
+    void theLegendSaysScaleAndCredits() {
+        catalogue.part("plates").type("a");
+        coin("c1").pictured("o.jpg", "r.jpg", "Aldmoor Museum");
+        coin("c2").pictured("o.jpg", "r.jpg", "Aldmoor Museum");
+        coin("c3").pictured("o.jpg", "r.jpg", "A. Orr");
+        catalogue.coin("c4", "a").pictured("o.jpg", "r.jpg", "");
+        assertEquals(List.of("Scale 1:1.", "Not to scale: no.\u00A04.", "Aldmoor Museum: nos\u00A01–2.", "A. Orr: no.\u00A03."),
+                plates().legend());
+    }
+
+    @Test
+    void oneCreditForAllNeedsNoNumbers() {
+        catalogue.part("plates").type("a");
+        coin("c1").pictured("o.jpg", "r.jpg", "Aldmoor Museum");
+        assertEquals(List.of("Scale 1:1.", "Aldmoor Museum."), plates().legend());
+    }
+
+    /** The picture's own width; else the greatest diameter; else 20 mm, not to scale. */
+    @ParameterizedTest
+    @CsvSource(nullValues = "-", value = {"24.3 mm, 18 mm, 24.3 true", "1 in, 18 mm, 25.4 true", "-, 18 mm, 18 true",
+        "-, 17 x 18.5 mm, 18.5 true", "missing: no scale, 18 mm, 18 true", "-, missing: not taken, 20 false"})
+    void howLargeAPictureIs(String width, String diameter, String printed) {
+        catalogue.type("a");
+        CoinBuilder coin = catalogue.coin("c1", "a").measured("bench", "3.87 g", diameter, "6 h").pictured("o.jpg", "r.jpg", "");
+        if (width != null) {
+            coin.wide(width);
+        }
+        Specimen.Picture picture = Read.specimens(catalogue.build()).get(0).picture().orElseThrow();
+        assertEquals(printed, picture.width().stripTrailingZeros().toPlainString() + " "
+                + String.valueOf(picture.toScale()).toLowerCase(Locale.ROOT));
+    }
+}
