@@ -135,7 +135,7 @@ class MethodsStatementTest {
     }
 
     private static CatalogueBuilder damaged() {
-        CatalogueBuilder catalogue = new CatalogueBuilder();
+        CatalogueBuilder catalogue = new CatalogueBuilder().convention(named("store", "the store’s list", "cleaned"));
         catalogue.type("t");
         catalogue.coin("c1", "t").measured("bench", "2.87 g", "18 mm", "6 h").damaged(Damage.BROKEN, Damage.PIERCED);
         catalogue.coin("c2", "t").measured("bench", "3.80 g", "18 mm", "6 h").damaged(Damage.CHIPPED)
@@ -143,6 +143,7 @@ class MethodsStatementTest {
         catalogue.coin("c3", "t").measured("bench", "3.10 g", "18 mm", "6 h").damaged(Damage.BROKEN);
         catalogue.coin("c4", "t").measured("bench", "5.10 g", "18 mm", "6 h").weightCounts(false, "a trial piece");
         catalogue.coin("c5", "t").measured("bench", "missing: lost", "18 mm", "6 h").damaged(Damage.BROKEN);
+        catalogue.coin("c6", "t").measured("store", "3.2 g", "18 mm", "6 h").damaged(Damage.UNCLEANED);
         return catalogue;
     }
 

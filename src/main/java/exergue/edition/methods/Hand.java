@@ -4,6 +4,7 @@ import exergue.measure.Convention;
 import exergue.measure.Kind;
 import exergue.measure.Reading;
 import exergue.model.Catalogue;
+import exergue.model.Damage;
 import exergue.model.Measurement;
 import exergue.model.ReadingChoice;
 import exergue.model.Type;
@@ -25,9 +26,11 @@ import java.util.stream.Stream;
  * @param work     the published work the figures come from
  * @param main     true for the one whose figures carry no sign
  * @param coins    of which it has any figure, printed or not
+ * @param uncleaned how many of these coins had not been cleaned, by their own entries
  * @param printed  figures of it that are printed, by kind
  */
-public record Hand(Convention convention, Optional<Work> work, boolean main, int coins, Map<Kind, Integer> printed) {
+public record Hand(Convention convention, Optional<Work> work, boolean main, int coins, int uncleaned,
+                   Map<Kind, Integer> printed) {
 
     private static final Comparator<Hand> ORDER = Comparator.comparing((Hand hand) -> !hand.main())
             .thenComparing(Comparator.comparingInt(Hand::figuresPrinted).reversed())
@@ -49,10 +52,14 @@ public record Hand(Convention convention, Optional<Work> work, boolean main, int
     static List<Hand> of(List<Counted> coins, Catalogue catalogue) {
         Map<String, Convention> conventions = new TreeMap<>();
         Map<String, Integer> measured = new HashMap<>();
+        Map<String, Integer> uncleaned = new HashMap<>();
         Map<String, Map<Kind, Integer>> printed = new HashMap<>();
         for (Counted coin : coins) {
             blocks(coin).filter(Hand::hasFigure).map(block -> block.by().value()).distinct()
-                    .forEach(id -> measured.merge(id, 1, Integer::sum));
+                    .forEach(id -> {
+                        measured.merge(id, 1, Integer::sum);
+                        uncleaned.merge(id, isUncleaned(coin) ? 1 : 0, Integer::sum);
+                    });
             blocks(coin).filter(Hand::hasFigure)
                     .forEach(block -> conventions.putIfAbsent(block.by().value(), block.convention()));
             coin.chosen().forEach((kind, chosen) -> {
@@ -66,7 +73,7 @@ public record Hand(Convention convention, Optional<Work> work, boolean main, int
         List<Hand> hands = new ArrayList<>();
         conventions.forEach((id, convention) -> hands.add(new Hand(convention,
                 convention.work().map(catalogue.works()::get), main.equals(Optional.of(id)),
-                measured.get(id), printed.getOrDefault(id, new EnumMap<>(Kind.class)))));
+                measured.get(id), uncleaned.get(id), printed.getOrDefault(id, new EnumMap<>(Kind.class)))));
         hands.sort(ORDER);
         return List.copyOf(hands);
     }
@@ -79,6 +86,10 @@ public record Hand(Convention convention, Optional<Work> work, boolean main, int
 
     private static Stream<Measurement> blocks(Counted coin) {
         return Stream.concat(coin.coin().measured().stream(), coin.coin().alsoMeasured().stream());
+    }
+
+    private static boolean isUncleaned(Counted coin) {
+        return coin.coin().damage().stream().anyMatch(damage -> damage.value() == Damage.UNCLEANED);
     }
 
     private static boolean hasFigure(Measurement block) {

@@ -49,15 +49,17 @@ final class HowMeasured {
             sentences.add("This source counts anticlockwise; its die-axes are turned to clockwise here.");
         }
         if (hand.figuresPrinted() > 0) {
-            how.convention.cleaning().ifPresent(state -> sentences.add(cleaning(state)));
+            how.convention.cleaning().ifPresent(state -> sentences.add(cleaning(state, hand)));
         }
         return sentences;
     }
 
     /** The state of the coins is the author's words: "cleaned", "uncleaned", "as found", "some cleaned, some not". */
-    private static String cleaning(String state) {
+    private static String cleaning(String state, Hand hand) {
         if (state.matches("(?:un)?cleaned")) {
-            return "The coins had " + (state.equals("cleaned") ? "" : "not ") + "been cleaned.";
+            boolean cleaned = state.equals("cleaned");
+            return "The coins had " + (cleaned ? "" : "not ") + "been cleaned"
+                    + (cleaned && hand.uncleaned() > 0 ? ", unless their entries say otherwise." : ".");
         }
         return state.matches("(?:as|after|before|in|with|without) .*") ? "The coins were measured " + state + "."
                 : "State of the coins when they were measured: " + state + ".";

@@ -48,14 +48,15 @@ final class HowMeasured {
                     + "ses axes sont ramenés ici au sens des aiguilles.");
         }
         if (hand.figuresPrinted() > 0) {
-            how.convention.cleaning().ifPresent(state -> sentences.add(cleaning(state)));
+            how.convention.cleaning().ifPresent(state -> sentences.add(cleaning(state, hand)));
         }
         return sentences;
     }
 
-    private static String cleaning(String state) {
+    private static String cleaning(String state, Hand hand) {
         return switch (state) {
-            case "cleaned" -> "Les monnaies avaient été nettoyées.";
+            case "cleaned" -> "Les monnaies avaient été nettoyées"
+                    + (hand.uncleaned() > 0 ? ", sauf mention contraire dans leur notice." : ".");
             case "uncleaned" -> "Les monnaies n’avaient pas été nettoyées.";
             default -> "État des monnaies lors des mesures" + Grammar.COLON + state + ".";
         };

@@ -48,14 +48,15 @@ final class HowMeasured {
                     + "Uhrzeigersinn übertragen.");
         }
         if (hand.figuresPrinted() > 0) {
-            how.convention.cleaning().ifPresent(state -> sentences.add(cleaning(state)));
+            how.convention.cleaning().ifPresent(state -> sentences.add(cleaning(state, hand)));
         }
         return sentences;
     }
 
-    private static String cleaning(String state) {
+    private static String cleaning(String state, Hand hand) {
         return switch (state) {
-            case "cleaned" -> "Die Münzen waren gereinigt.";
+            case "cleaned" -> "Die Münzen waren gereinigt"
+                    + (hand.uncleaned() > 0 ? ", soweit der einzelne Eintrag nichts anderes vermerkt." : ".");
             case "uncleaned" -> "Die Münzen waren nicht gereinigt.";
             default -> "Zustand der Münzen bei der Messung: " + state + ".";
         };

@@ -48,14 +48,15 @@ final class HowMeasured {
             sentences.add("Questa fonte conta in senso antiorario; i suoi assi sono qui riportati in senso orario.");
         }
         if (hand.figuresPrinted() > 0) {
-            how.convention.cleaning().ifPresent(state -> sentences.add(cleaning(state)));
+            how.convention.cleaning().ifPresent(state -> sentences.add(cleaning(state, hand)));
         }
         return sentences;
     }
 
-    private static String cleaning(String state) {
+    private static String cleaning(String state, Hand hand) {
         return switch (state) {
-            case "cleaned" -> "Le monete erano state pulite.";
+            case "cleaned" -> "Le monete erano state pulite"
+                    + (hand.uncleaned() > 0 ? ", salvo diversa indicazione nella loro scheda." : ".");
             case "uncleaned" -> "Le monete non erano state pulite.";
             default -> "Stato delle monete al momento della misurazione: " + state + ".";
         };
