@@ -158,6 +158,7 @@ class MethodsStatementTest {
         catalogue.coin("b1", "b").measured("bench", "3 g", "16 mm", "6 h");
         catalogue.coin("b2", "b").measured("bench", "3 g", "16 mm", "7 h");
         catalogue.coin("c1", "c").measured("bench", "3 g", "16-18 mm", "6.5 h");
+        catalogue.coin("c2", "c").measured("bench", "3 g", "17.2 x 16.8 mm", "6 h");
         return catalogue;
     }
 

@@ -24,6 +24,10 @@ final class FlanParagraph implements MethodsParagraph {
             sentences.add("Of " + Grammar.count(flans.oneWay(), "square or rectangular coin")
                     + " only one side is recorded.");
         }
+        if (flans.across() > 0) {
+            sentences.add((flans.anySquare() ? "On flans of other shapes, two diameters joined by × were"
+                    : "Two diameters joined by × were") + " taken in two directions (" + Grammar.count(flans.across(), "coin") + ").");
+        }
         if (flans.ranges() > 0) {
             sentences.add("Two diameters joined by a dash are the least and the greatest ("
                     + Grammar.count(flans.ranges(), "coin") + ").");

@@ -24,6 +24,10 @@ final class FlanParagraph implements MethodsParagraph {
             sentences.add("Pour " + Noun.COIN.count(flans.oneWay()) + (flans.oneWay() == 1
                     ? " carrée ou rectangulaire" : " carrées ou rectangulaires") + ", un seul côté est consigné.");
         }
+        if (flans.across() > 0) {
+            sentences.add((flans.anySquare() ? "Sur les flans d’une autre forme, deux diamètres joints par ×"
+                    : "Deux diamètres joints par ×") + " sont pris dans deux directions (" + Noun.COIN.count(flans.across()) + ").");
+        }
         if (flans.ranges() > 0) {
             sentences.add("Deux diamètres joints par un tiret sont le plus petit et le plus grand ("
                     + Noun.COIN.count(flans.ranges()) + ").");

@@ -25,6 +25,10 @@ final class FlanParagraph implements MethodsParagraph {
                     : Grammar.NUMBERS.of(flans.oneWay()) + " quadratischen oder rechteckigen Münzen")
                     + " ist nur eine Seite überliefert.");
         }
+        if (flans.across() > 0) {
+            sentences.add((flans.anySquare() ? "Bei Schrötlingen anderer Form sind zwei durch × verbundene Durchmesser"
+                    : "Zwei durch × verbundene Durchmesser sind") + " in zwei Richtungen gemessen (" + Noun.COIN.count(flans.across()) + ").");
+        }
         if (flans.ranges() > 0) {
             sentences.add("Zwei durch einen Strich verbundene Durchmesser sind der kleinste und der größte ("
                     + Noun.COIN.count(flans.ranges()) + ").");

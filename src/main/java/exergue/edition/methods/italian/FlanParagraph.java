@@ -24,6 +24,10 @@ final class FlanParagraph implements MethodsParagraph {
             sentences.add("Di " + Noun.COIN.count(flans.oneWay()) + (flans.oneWay() == 1 ? " quadrata o rettangolare"
                     : " quadrate o rettangolari") + " è registrato un solo lato.");
         }
+        if (flans.across() > 0) {
+            sentences.add((flans.anySquare() ? "Sui tondelli di altra forma, due diametri uniti da ×"
+                    : "Due diametri uniti da ×") + " sono presi in due direzioni (" + Noun.COIN.count(flans.across()) + ").");
+        }
         if (flans.ranges() > 0) {
             sentences.add("Due diametri uniti da un trattino sono il minimo e il massimo ("
                     + Noun.COIN.count(flans.ranges()) + ").");
