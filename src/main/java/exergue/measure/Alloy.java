@@ -43,7 +43,12 @@ public record Alloy(String heavier, BigDecimal heavierDensity, String lighter, B
         /** "52 (51–54)": never finer than whole per cents, which is all that two weighings support. */
         public String percent() {
             String range = percent(least) + "–" + percent(most);
-            return percent(share) + (percent(least).equals(percent(most)) ? "" : " (" + range + ")");
+            return percent(share) + (isSpread() ? " (" + range + ")" : "");
+        }
+
+        /** True where the least and the most are different whole per cents, so that both are printed. */
+        public boolean isSpread() {
+            return !percent(least).equals(percent(most));
         }
 
         private static String percent(BigDecimal share) {

@@ -31,7 +31,8 @@ final class DensityParagraph implements MethodsParagraph {
         if (!densities.alloys().isEmpty()) {
             sentences.add("From the density a fineness is worked out: " + String.join("; ",
                     densities.alloys().stream().map(count -> fineness(count, tally.style().form())).toList())
-                    + ". In brackets stand the least and the most that the precision of the density allows.");
+                    + (densities.spread() == 0 ? "." : ". In brackets stand, where they differ in whole per cents, the least and the most that the precision of the density "
+                    + "allows."));
             sentences.add(Density.CAUTION);
         }
         return Passage.of(sentences);

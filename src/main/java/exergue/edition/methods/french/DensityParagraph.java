@@ -33,7 +33,8 @@ final class DensityParagraph implements MethodsParagraph {
         if (!densities.alloys().isEmpty()) {
             sentences.add("Un titre est tiré de la densité" + Grammar.COLON + String.join(Grammar.SEMICOLON,
                     densities.alloys().stream().map(count -> fineness(count, tally.style().form())).toList())
-                    + ". Entre parenthèses figurent le minimum et le maximum que permet la précision de la densité.");
+                    + (densities.spread() == 0 ? "." : ". Entre parenthèses figurent, là où ils diffèrent au pour cent près, le minimum et le maximum que permet la "
+                    + "précision de la densité."));
             sentences.add("Un titre tiré de la densité ne vaut que pour un alliage sain des deux métaux nommés"
                     + Grammar.COLON + "un troisième métal, des pores, la corrosion, une âme d’un autre métal ou de l’air adhérant à "
                     + "la monnaie le faussent, sans que rien dans le chiffre ne le montre.");

@@ -31,7 +31,8 @@ final class DensityParagraph implements MethodsParagraph {
         if (!densities.alloys().isEmpty()) {
             sentences.add("Aus der Dichte ist ein Feingehalt errechnet: " + String.join("; ",
                     densities.alloys().stream().map(count -> fineness(count, tally.style().form())).toList())
-                    + ". In Klammern stehen der kleinste und der größte Wert, den die Genauigkeit der Dichte zulässt.");
+                    + (densities.spread() == 0 ? "." : ". In Klammern stehen, wo sie sich in ganzen Prozenten unterscheiden, der kleinste und der größte Wert, den die "
+                    + "Genauigkeit der Dichte zulässt."));
             sentences.add("Ein Feingehalt aus der Dichte gilt nur für eine einwandfreie Legierung der beiden genannten Metalle: "
                     + "ein drittes Metall, Poren, Korrosion, ein unedler Kern oder Luft, die an der Münze haftet, verfälschen "
                     + "ihn, ohne dass die Zahl es erkennen ließe.");

@@ -32,7 +32,8 @@ final class DensityParagraph implements MethodsParagraph {
         if (!densities.alloys().isEmpty()) {
             sentences.add("Dalla densità è ricavato un titolo: " + String.join("; ",
                     densities.alloys().stream().map(count -> fineness(count, tally.style().form())).toList())
-                    + ". Tra parentesi stanno il minimo e il massimo che la precisione della densità consente.");
+                    + (densities.spread() == 0 ? "." : ". Tra parentesi stanno, dove differiscono in percentuali intere, il minimo e il massimo che la precisione della "
+                    + "densità consente."));
             sentences.add("Un titolo ricavato dalla densità vale solo per una lega sana dei due metalli nominati: un terzo "
                     + "metallo, pori, corrosione, un’anima di altro metallo o aria aderente alla moneta lo falsano, senza che nulla "
                     + "nella cifra lo mostri.");
