@@ -3,6 +3,7 @@ package exergue;
 import exergue.check.Checker;
 import exergue.cite.SetWorks;
 import exergue.cite.WorksSetter;
+import exergue.edition.Anchors;
 import exergue.edition.Book;
 import exergue.edition.DataRow;
 import exergue.edition.DataRows;
@@ -20,11 +21,15 @@ import exergue.typeset.SetBook;
 import exergue.typeset.Setting;
 import exergue.typeset.Stamp;
 import exergue.typeset.Typesetter;
+import exergue.typeset.WebBook;
+import exergue.typeset.web.Sink;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** The pipeline: one call for each stage, from the source tree to the book and its data. */
 public final class Exergue {
@@ -44,10 +49,11 @@ public final class Exergue {
     public record Made(Optional<Publication> publication, Findings findings) { }
 
     /**
+     * @param book as it was set
      * @param rows one for each coin, in the order of the book
      * @param data files that the book carries inside it
      */
-    public record Publication(int pages, List<DataRow> rows, List<Attachment> data) {
+    public record Publication(Book book, int pages, List<DataRow> rows, List<Attachment> data) {
         public Publication {
             rows = List.copyOf(rows);
             data = List.copyOf(data);
@@ -107,7 +113,23 @@ public final class Exergue {
             List<Attachment> data = enclosed.data().apply(rows);
             set.write(enclosed.origin(), data, prints.book());
             Findings asked = prints.press().isPresent() ? set.writeForPress(prints.press().get()) : Findings.none();
-            return new Made(Optional.of(new Publication(set.pages().pages(), rows, data)), findings.and(asked));
+            return new Made(Optional.of(new Publication(set.book(), set.pages().pages(), rows, data)), findings.and(asked));
         }
+    }
+
+    /**
+     * Makes pages for a browser out of the book that was set.
+     *
+     * @param linkedData JSON-LD for a coin's page
+     * @param sink       takes the files; with an error among the findings they are not complete
+     */
+    public static Findings web(Checked checked, Publication publication, Function<DataRow, String> linkedData, Sink sink,
+                               Progress progress) throws IOException {
+        progress.starts(Stage.WEB);
+        Setting setting = Setting.of(checked.catalogue().orElseThrow(), checked.source(),
+                Stamp.of(checked.source(), "exergue " + VERSION), progress::reached);
+        Map<String, String> texts = new LinkedHashMap<>();
+        publication.rows().forEach(row -> texts.put(Anchors.coin(row.id()), linkedData.apply(row)));
+        return WebBook.write(publication.book(), setting, texts, publication.data(), sink);
     }
 }

@@ -6,7 +6,8 @@ public enum Stage {
     CHECK("checking the entries"),
     ARRANGE("arranging the book"),
     TYPESET("setting the pages"),
-    WRITE("writing the book and its data");
+    WRITE("writing the book and its data"),
+    WEB("making the pages for a browser");
 
     private final String words;
 

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 
 /** The source folder a command names. */
@@ -24,8 +25,11 @@ final class SourceFolder {
     static Tree open(Path folder) throws IOException {
         Set<String> made = Set.of(TypesetCommand.PDF, TypesetCommand.PRESS_PDF, BookData.JSON, BookData.CSV);
         try {
-            return new SelectedTree(new FolderTree(folder),
-                    path -> !made.contains(path.substring(path.lastIndexOf('/') + 1)));
+            FolderTree whole = new FolderTree(folder);
+            List<String> webs = whole.files().stream().filter(path -> path.endsWith("/" + TypesetCommand.WEB_LIST))
+                    .map(path -> path.substring(0, path.lastIndexOf('/') + 1)).toList();
+            return new SelectedTree(whole, path -> !made.contains(path.substring(path.lastIndexOf('/') + 1))
+                    && webs.stream().noneMatch(path::startsWith));
         } catch (NotDirectoryException e) {
             throw new UsageException("“" + folder + "” is a file. Name the folder that holds catalogue.yaml.");
         } catch (NoSuchFileException e) {

@@ -7,6 +7,7 @@ import exergue.Exergue.Publication;
 import exergue.Prints;
 import exergue.cli.report.Report;
 import exergue.exchange.BookData;
+import exergue.exchange.CoinLinkedData;
 import exergue.files.Delivery;
 import exergue.files.GitCommit;
 import exergue.finding.Findings;
@@ -29,6 +30,10 @@ final class TypesetCommand implements Callable<Integer> {
     static final String PDF = "catalogue.pdf";
     static final String PRESS_PDF = "catalogue-press.pdf";
 
+    static final String WEB = "web";
+    /** Names the files in it; a folder that has one is no part of a source. */
+    static final String WEB_LIST = "made-by-exergue.txt";
+
     private final Terminal terminal;
 
     @Parameters(paramLabel = "SOURCE", arity = "0..1", defaultValue = ".",
@@ -43,6 +48,11 @@ final class TypesetCommand implements Callable<Integer> {
             description = "Makes also catalogue-press.pdf for the printer: bleed, crop marks, pure black; and says what "
                     + "a printer would ask about.")
     private boolean press;
+
+    @Option(names = "--web",
+            description = "Makes also the folder web: the same book for a browser, one page a coin. Open web/index.html; "
+                    + "no server is needed.")
+    private boolean web;
 
     @Option(names = "--commit", paramLabel = "NAME",
             description = "State of the source that the book names as its origin. Default: the commit that SOURCE is at, "
@@ -83,9 +93,18 @@ final class TypesetCommand implements Callable<Integer> {
             for (Attachment file : publication.data()) {
                 delivery.write(file.name(), file.bytes());
             }
+            Findings findings = made.findings();
+            if (web) {
+                findings = findings.and(Exergue.web(checked, publication, CoinLinkedData::of,
+                        (path, bytes) -> delivery.write(WEB + "/" + path, bytes), progress));
+                if (findings.hasErrors()) {
+                    return stopped(checked, findings, folder);
+                }
+                delivery.writeList(WEB, WEB_LIST);
+            }
             delivery.deliver();
-            print(checked, made.findings(), PDF + ": " + Tally.count(publication.pages(), "page") + ", "
-                    + Tally.count(publication.rows().size(), "entry") + ", " + Tally.of(made.findings())
+            print(checked, findings, PDF + ": " + Tally.count(publication.pages(), "page") + ", "
+                    + Tally.count(publication.rows().size(), "entry") + ", " + Tally.of(findings)
                     + ", in " + folder);
             return ExitCode.CLEAN;
         }

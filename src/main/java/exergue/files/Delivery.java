@@ -3,6 +3,7 @@ package exergue.files;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -11,8 +12,10 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Files written for the author: all of them beside their targets first, then moved over them. Until
@@ -22,6 +25,7 @@ public final class Delivery implements AutoCloseable {
 
     private final Path folder;
     private final Map<Path, Path> besideToTarget = new LinkedHashMap<>();
+    private final Set<Path> outdated = new LinkedHashSet<>();
 
     /** @throws IOException if the folder cannot be made */
     public Delivery(Path folder) throws IOException {
@@ -52,13 +56,43 @@ public final class Delivery implements AutoCloseable {
         write(name, bytes);
     }
 
+    /**
+     * Writes a list of all files written so far into one folder of the delivery. Files that the last list had and this
+     * one does not have are deleted on delivery; anything else in the folder is not touched.
+     *
+     * @param name of the list, inside the folder
+     */
+    public void writeList(String inner, String name) throws IOException {
+        Path root = folder.resolve(inner).normalize();
+        Path list = root.resolve(name);
+        if (Files.isRegularFile(list)) {
+            for (String line : Files.readAllLines(list)) {
+                Paths.inside(line).map(root::resolve).ifPresent(outdated::add);
+            }
+        }
+        StringBuilder lines = new StringBuilder();
+        for (Path target : besideToTarget.values()) {
+            if (target.normalize().startsWith(root)) {
+                lines.append(root.relativize(target.normalize()).toString().replace('\\', '/')).append('\n');
+            }
+        }
+        write(inner + "/" + name, lines.toString().getBytes(StandardCharsets.UTF_8));
+    }
+
     /** Moves every file over its target; returns the targets in the order written. */
     public List<Path> deliver() throws IOException {
         List<Path> targets = new ArrayList<>(besideToTarget.values());
         for (Map.Entry<Path, Path> move : besideToTarget.entrySet()) {
             moveOver(move.getKey(), move.getValue());
         }
+        targets.forEach(target -> outdated.remove(target.normalize()));
+        for (Path old : outdated) {
+            if (Files.isRegularFile(old, LinkOption.NOFOLLOW_LINKS)) {
+                Files.delete(old);
+            }
+        }
         besideToTarget.clear();
+        outdated.clear();
         return targets;
     }
 

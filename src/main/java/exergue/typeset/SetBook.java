@@ -35,6 +35,10 @@ public final class SetBook implements AutoCloseable {
         this.findings = findings;
     }
 
+    public Book book() {
+        return book;
+    }
+
     /** Where everything stands; {@link PageMap#UNKNOWN} if no pages were made. */
     public PageMap pages() {
         return pages.map(SetPages::map).orElse(PageMap.UNKNOWN);
