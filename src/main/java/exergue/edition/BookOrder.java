@@ -33,7 +33,11 @@ import java.util.function.Function;
 public record BookOrder(List<TypeInBook> types) {
 
     /** @param coins in order; empty for a type known from literature only */
-    public record TypeInBook(Type type, List<Coin> coins) { }
+    public record TypeInBook(Type type, List<Coin> coins) {
+        public TypeInBook {
+            coins = List.copyOf(coins);
+        }
+    }
 
     public BookOrder {
         types = List.copyOf(types);

@@ -7,6 +7,8 @@ import exergue.model.Language;
 import exergue.model.Making;
 import exergue.model.Reference.Relation;
 import exergue.model.Shape;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
@@ -15,6 +17,10 @@ import java.util.Map;
  * @param own the house's own words; empty for most
  */
 record BookWords(Language language, Map<BookWord, String> own) {
+    BookWords {
+        own = Collections.unmodifiableMap(new LinkedHashMap<>(own));
+    }
+
 
     String of(BookWord word) {
         return own.getOrDefault(word, word.in(language));

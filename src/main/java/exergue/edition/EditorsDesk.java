@@ -1,6 +1,8 @@
 package exergue.edition;
 
 import exergue.model.Catalogue;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
@@ -9,4 +11,8 @@ import java.util.Map;
  * @param plates number of the plate a coin is on, by the coin's id; empty in a book without plates
  */
 record EditorsDesk(Catalogue catalogue, Numbering numbers, CrossReferences references, BookWords words,
-                   Map<String, String> plates) { }
+                   Map<String, String> plates) {
+    EditorsDesk {
+        plates = Collections.unmodifiableMap(new LinkedHashMap<>(plates));
+    }
+}

@@ -8,9 +8,17 @@ import java.util.Optional;
 /** What follows what in the catalogue part. */
 public sealed interface EntryBlock {
 
-    record MintHeading(String id, String name, List<Inline> note) implements EntryBlock { }
+    record MintHeading(String id, String name, List<Inline> note) implements EntryBlock {
+        public MintHeading {
+            note = List.copyOf(note);
+        }
+    }
 
-    record RulerHeading(String id, String name, Optional<String> dates, List<Inline> note) implements EntryBlock { }
+    record RulerHeading(String id, String name, Optional<String> dates, List<Inline> note) implements EntryBlock {
+        public RulerHeading {
+            note = List.copyOf(note);
+        }
+    }
 
     record IssueHeading(String id, String name) implements EntryBlock { }
 
@@ -28,10 +36,22 @@ public sealed interface EntryBlock {
      */
     record Entry(String id, String numbers, List<String> firstLine, List<SideText> sides,
                  List<ReferenceText> references, List<Specimen> specimens, List<Prose> notes,
-                 String runningHead) implements EntryBlock { }
+                 String runningHead) implements EntryBlock {
+        public Entry {
+            firstLine = List.copyOf(firstLine);
+            sides = List.copyOf(sides);
+            references = List.copyOf(references);
+            specimens = List.copyOf(specimens);
+            notes = List.copyOf(notes);
+        }
+    }
 
     /** @param label "Obv."; @param legend as cut; @param description follows it */
-    record SideText(String label, Optional<String> legend, List<Inline> description) { }
+    record SideText(String label, Optional<String> legend, List<Inline> description) {
+        public SideText {
+            description = List.copyOf(description);
+        }
+    }
 
     /** @param sign abbreviation of the work; @param relation words printed before it: empty for the plain case "same type", and after another of the same relation */
     record ReferenceText(String relation, String sign, String number) { }

@@ -27,18 +27,47 @@ public sealed interface Part {
         }
     }
 
-    record Contents(String id, List<Inline> heading) implements Part { }
+    record Contents(String id, List<Inline> heading) implements Part {
+        public Contents {
+            heading = List.copyOf(heading);
+        }
+    }
 
     /** A chapter from Markdown, or one the tool writes, such as the methods statement. */
-    record Text(String id, List<Inline> heading, List<Prose> blocks) implements Part { }
+    record Text(String id, List<Inline> heading, List<Prose> blocks) implements Part {
+        public Text {
+            heading = List.copyOf(heading);
+            blocks = List.copyOf(blocks);
+        }
+    }
 
-    record Entries(String id, List<Inline> heading, List<EntryBlock> blocks) implements Part { }
+    record Entries(String id, List<Inline> heading, List<EntryBlock> blocks) implements Part {
+        public Entries {
+            heading = List.copyOf(heading);
+            blocks = List.copyOf(blocks);
+        }
+    }
 
-    record WorksCited(String id, List<Inline> heading, List<WorkLine> works) implements Part { }
+    record WorksCited(String id, List<Inline> heading, List<WorkLine> works) implements Part {
+        public WorksCited {
+            heading = List.copyOf(heading);
+            works = List.copyOf(works);
+        }
+    }
 
     /** @param legend scale and credits, sentences for below the last plate */
-    record Plates(String id, List<Inline> heading, List<Plate> plates, List<String> legend) implements Part { }
+    record Plates(String id, List<Inline> heading, List<Plate> plates, List<String> legend) implements Part {
+        public Plates {
+            heading = List.copyOf(heading);
+            plates = List.copyOf(plates);
+            legend = List.copyOf(legend);
+        }
+    }
 
     /** @param rest after the title: in what, volume, place, pages; already in order */
-    record WorkLine(String id, String sign, List<Inline> full) { }
+    record WorkLine(String id, String sign, List<Inline> full) {
+        public WorkLine {
+            full = List.copyOf(full);
+        }
+    }
 }

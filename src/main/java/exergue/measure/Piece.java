@@ -58,6 +58,10 @@ sealed interface Piece {
 
     /** A word or sign that stands for a unit; several meanings where it stands for more than one. */
     record UnitWord(String word, List<Unit> meanings, int from, int to) implements Piece {
+        public UnitWord {
+            meanings = List.copyOf(meanings);
+        }
+
         @Override
         public char shape() {
             return 'U';

@@ -5,6 +5,10 @@ import java.util.List;
 
 /** The pieces of a reading without the sign that says how sure it is. */
 record Qualified(List<Piece> pieces, Reading.Qualifier qualifier) {
+    Qualified {
+        pieces = List.copyOf(pieces);
+    }
+
 
     static Step<Qualified> of(List<Piece> all, Task task) {
         List<Piece> pieces = new ArrayList<>(all);

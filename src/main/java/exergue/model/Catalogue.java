@@ -1,6 +1,8 @@
 package exergue.model;
 
 import exergue.measure.Convention;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,6 +22,13 @@ public record Catalogue(TitleMatter title, BookPlan plan, HouseStyle style,
                         Optional<Written<String>> citationStyle) {
 
     public Catalogue {
+        conventions = Collections.unmodifiableMap(new LinkedHashMap<>(conventions));
+        works = Collections.unmodifiableMap(new LinkedHashMap<>(works));
+        mints = Collections.unmodifiableMap(new LinkedHashMap<>(mints));
+        rulers = Collections.unmodifiableMap(new LinkedHashMap<>(rulers));
+        findSpots = Collections.unmodifiableMap(new LinkedHashMap<>(findSpots));
+        collections = Collections.unmodifiableMap(new LinkedHashMap<>(collections));
+        chapters = Collections.unmodifiableMap(new LinkedHashMap<>(chapters));
         types = List.copyOf(types);
         coins = List.copyOf(coins);
     }

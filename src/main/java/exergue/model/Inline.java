@@ -7,12 +7,24 @@ public sealed interface Inline {
 
     record Words(String text) implements Inline { }
 
-    record Emphasis(List<Inline> runs) implements Inline { }
+    record Emphasis(List<Inline> runs) implements Inline {
+        public Emphasis {
+            runs = List.copyOf(runs);
+        }
+    }
 
-    record Strong(List<Inline> runs) implements Inline { }
+    record Strong(List<Inline> runs) implements Inline {
+        public Strong {
+            runs = List.copyOf(runs);
+        }
+    }
 
     /** A link to an address outside the book, printed as its words. */
-    record Link(String address, List<Inline> runs) implements Inline { }
+    record Link(String address, List<Inline> runs) implements Inline {
+        public Link {
+            runs = List.copyOf(runs);
+        }
+    }
 
     /**
      * A reference to another entry by its id; printed as its number, or the sign of a work.

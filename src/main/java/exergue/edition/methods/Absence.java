@@ -15,6 +15,10 @@ import java.util.List;
  * @param reasons the commonest first
  */
 public record Absence(Kind kind, Status status, int coins, List<Tally.Count<Reason>> reasons) {
+    public Absence {
+        reasons = List.copyOf(reasons);
+    }
+
 
     /** Where a reason comes from: the entry's words, or what is known of the type where the entry is silent. */
     public enum Cause { SAID, UNIFACE, PUNCHED, NOT_SAID }

@@ -16,6 +16,10 @@ import java.util.Optional;
  * @param unstruck  for cast and for machine-struck coins: how many have an axis, and whether all have the same
  */
 public record AxisTally(int halfHours, int between, List<Unstruck> unstruck) {
+    public AxisTally {
+        unstruck = List.copyOf(unstruck);
+    }
+
 
     /** @param allAt the clock hour that all of at least two coins have */
     public record Unstruck(Making making, int coins, Optional<BigDecimal> allAt) { }

@@ -21,6 +21,10 @@ import java.util.Optional;
  * @param coins how many coins
  */
 public record Conversion(Kind kind, List<Unit> units, Optional<SizeScale> scale, int coins) {
+    public Conversion {
+        units = List.copyOf(units);
+    }
+
 
     /** True for die-axes drawn as arrows, which are in no unit. */
     public boolean isDrawn() {
@@ -28,6 +32,10 @@ public record Conversion(Kind kind, List<Unit> units, Optional<SizeScale> scale,
     }
 
     private record Recorded(Kind kind, List<Unit> units, Optional<SizeScale> scale) {
+        Recorded {
+            units = List.copyOf(units);
+        }
+
         private String key() {
             return scale.map(SizeScale::id).orElse(String.join(" ", units.stream().map(Unit::id).toList()));
         }

@@ -17,12 +17,21 @@ import java.util.Map;
  * @param exceptions where the author's word goes against the rule
  */
 public record DamageTally(int coins, List<Tally.Count<Damage>> kinds, int leftOut, List<Excepted> exceptions) {
+    public DamageTally {
+        kinds = List.copyOf(kinds);
+        exceptions = List.copyOf(exceptions);
+    }
+
 
     /**
      * @param numbers of the coins, in the order of the book
      * @param counts  true for damaged coins whose weight counts, false for undamaged ones whose weight does not
      */
-    public record Excepted(List<String> numbers, boolean counts, String why) { }
+    public record Excepted(List<String> numbers, boolean counts, String why) {
+        public Excepted {
+            numbers = List.copyOf(numbers);
+        }
+    }
 
     /** True where any printed weight carries the sign for weights that do not count. */
     public boolean signUsed() {

@@ -17,6 +17,9 @@ import java.util.Optional;
  * @param spread  printed finenesses whose least and most differ in whole per cents
  */
 public record DensityTally(int weighed, int given, List<Tally.Count<Alloy>> alloys, int spread) {
+    public DensityTally {
+        alloys = List.copyOf(alloys);
+    }
 
     static DensityTally of(List<Counted> coins) {
         int weighed = 0;

@@ -16,6 +16,9 @@ import java.util.Optional;
  * @param means   what a figure means where the entry has to say so, the commonest first
  */
 public record FlanTally(int twoWay, int oneWay, int across, int ranges, List<Tally.Count<String>> means) {
+    public FlanTally {
+        means = List.copyOf(means);
+    }
 
     /** True where square or rectangular coins have diameters, so that the statement has spoken of them. */
     public boolean anySquare() {

@@ -8,6 +8,7 @@ import exergue.model.ReadingChoice;
 import exergue.study.Agreement;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -36,6 +37,15 @@ public record Tally(int coins, Map<Kind, Integer> figures, List<Hand> hands, Lis
                     Map<Kind, Integer> rounded, List<Absence> absences, DamageTally damage, FlanTally flans,
                     AxisTally axes, int readTwice, Agreement agreement, List<Count<Reading.Qualifier>> qualified,
                     int otherHand, DensityTally densities, HouseStyle style) {
+    public Tally {
+        figures = Collections.unmodifiableMap(new LinkedHashMap<>(figures));
+        hands = List.copyOf(hands);
+        conversions = List.copyOf(conversions);
+        rounded = Collections.unmodifiableMap(new LinkedHashMap<>(rounded));
+        absences = List.copyOf(absences);
+        qualified = List.copyOf(qualified);
+    }
+
 
     /** So many times this. */
     public record Count<T>(T thing, int times) { }
