@@ -41,7 +41,6 @@ final class Press {
     /** For the book itself: tagged, PDF/A-3u and PDF/UA. */
     PdfBoxRenderer forBook(Document xhtml) {
         PdfRendererBuilder builder = builder(xhtml);
-        builder.usePdfAConformance(PdfAConformance.PDFA_3_U);
         builder.usePdfUaAccessibility(true);
         builder.usePageSupplier(Grounds.pages());
         builder.useColorProfile(ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData());
@@ -60,6 +59,7 @@ final class Press {
         builder.usePDDocument(document);
         builder.withW3cDocument(xhtml, TreeResources.TEMPLATE + ":/book.ftlh");
         builder.withProducer("Exergue");
+        builder.usePdfAConformance(PdfAConformance.PDFA_3_U); // else the engine reads fourteen faces that may not be used
         builder.useUriResolver((base, address) -> TreeResources.resolve(base, address).orElseGet(() -> {
             remarks.refused(address);
             return null;
