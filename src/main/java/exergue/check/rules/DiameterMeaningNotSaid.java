@@ -1,12 +1,13 @@
 package exergue.check.rules;
 
 import exergue.check.CoinOfType;
-import exergue.check.Diameters;
+import exergue.check.PrintedDiameter;
 import exergue.check.Rule;
 import exergue.finding.Code;
 import exergue.finding.Finding;
 import exergue.finding.Severity;
 import exergue.model.Catalogue;
+import exergue.model.ReadingChoice;
 import exergue.model.Shape;
 import exergue.model.Type;
 import java.util.ArrayList;
@@ -37,10 +38,11 @@ public final class DiameterMeaningNotSaid implements Rule {
     @Override
     public List<Finding> faults(Catalogue catalogue) {
         List<Finding> faults = new ArrayList<>();
+        ReadingChoice choice = ReadingChoice.of(catalogue.style());
         for (CoinOfType each : CoinOfType.all(catalogue)) {
             boolean said = each.coin().diameterMeans().isPresent() || each.type().diameterMeans().isPresent();
             if (!said && needsWords(each.type())) {
-                Diameters.of(each.coin()).first().ifPresent(one -> faults.add(
+                PrintedDiameter.of(each, choice).ifPresent(one -> faults.add(
                         Finding.of(CODE, one.place(), one.path(),
                                 "The diameter “" + one.recorded() + "” is given for a flan that is "
                                         + each.type().shape().value().word() + ", and nothing says what was measured.",

@@ -1,17 +1,19 @@
 package exergue.check.rules;
 
 import exergue.check.CoinOfType;
-import exergue.check.Diameters;
+import exergue.check.PrintedDiameter;
 import exergue.check.Rule;
 import exergue.finding.Code;
 import exergue.finding.Finding;
 import exergue.finding.Severity;
+import exergue.measure.Convention;
 import exergue.model.Catalogue;
+import exergue.model.ReadingChoice;
 import exergue.model.Shape;
 import java.util.ArrayList;
 import java.util.List;
 
-/** An oval flan has single figures only, none with a declared direction or meaning. Common practice, no source. */
+/** The diameter that is printed of an oval flan is a single figure without a declared direction or meaning. Common practice, no source. */
 public final class OvalDirectionNotSaid implements Rule {
 
     static final Code CODE = new Code("oval-direction-not-said", Severity.NOTE,
@@ -34,14 +36,14 @@ public final class OvalDirectionNotSaid implements Rule {
     @Override
     public List<Finding> faults(Catalogue catalogue) {
         List<Finding> faults = new ArrayList<>();
+        ReadingChoice choice = ReadingChoice.of(catalogue.style());
         for (CoinOfType each : CoinOfType.all(catalogue)) {
-            Diameters diameters = Diameters.of(each.coin());
-            boolean said = diameters.anyDirectionSaid() || each.coin().diameterMeans().isPresent()
-                    || each.type().diameterMeans().isPresent();
+            boolean said = each.coin().diameterMeans().isPresent() || each.type().diameterMeans().isPresent();
             if (each.type().shape().value() == Shape.OVAL && !said) {
-                diameters.onlySingle().ifPresent(one -> faults.add(
+                PrintedDiameter.of(each, choice).filter(PrintedDiameter::isSingle)
+                        .filter(one -> one.direction() == Convention.Direction.NOT_SAID).ifPresent(one -> faults.add(
                         Finding.of(CODE, one.place(), one.path(),
-                                "One figure, “" + one.recorded() + "”, is given for an oval flan, and its convention "
+                                "One figure, “" + one.recorded() + "”, is printed for an oval flan, and its convention "
                                         + "does not say in which direction it was taken.",
                                 "Give the least and greatest, such as “18 x 14 mm”, or add “direction” to the "
                                         + "convention.")));

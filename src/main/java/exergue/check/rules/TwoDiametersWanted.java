@@ -1,20 +1,21 @@
 package exergue.check.rules;
 
 import exergue.check.CoinOfType;
-import exergue.check.Diameters;
+import exergue.check.PrintedDiameter;
 import exergue.check.Rule;
 import exergue.finding.Code;
 import exergue.finding.Finding;
 import exergue.finding.Severity;
 import exergue.model.Catalogue;
+import exergue.model.ReadingChoice;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A square or rectangular flan has a single figure. Common practice, no source. */
+/** The diameter that is printed of a square or rectangular flan is a single figure. Common practice, no source. */
 public final class TwoDiametersWanted implements Rule {
 
     static final Code CODE = new Code("two-diameters-wanted", Severity.WARNING,
-            "One diameter is given for a square or rectangular flan",
+            "One diameter is printed for a square or rectangular flan",
             "One figure does not describe a square or a rectangle: the reader cannot tell a side from a "
                     + "diagonal, nor how long the other side is. Two measurements are given. Common practice, no "
                     + "source.",
@@ -34,11 +35,12 @@ public final class TwoDiametersWanted implements Rule {
     @Override
     public List<Finding> faults(Catalogue catalogue) {
         List<Finding> faults = new ArrayList<>();
+        ReadingChoice choice = ReadingChoice.of(catalogue.style());
         for (CoinOfType each : CoinOfType.all(catalogue)) {
             if (each.type().shape().value().wantsTwoDiameters()) {
-                Diameters.of(each.coin()).onlySingle().ifPresent(one -> faults.add(
+                PrintedDiameter.of(each, choice).filter(PrintedDiameter::isSingle).ifPresent(one -> faults.add(
                         Finding.of(CODE, one.place(), one.path(),
-                                "One figure, “" + one.recorded() + "”, is given for a flan that is "
+                                "One figure, “" + one.recorded() + "”, is printed for a flan that is "
                                         + each.type().shape().value().word() + ".",
                                 "Give both sides, such as “18 x 14 mm”.")));
             }
