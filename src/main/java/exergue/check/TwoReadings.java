@@ -29,6 +29,8 @@ public record TwoReadings(Kind kind, One first, One second) {
     private static final BigDecimal DIAMETER_SAME = new BigDecimal("0.5");
     /** Diameters in different directions, or in directions nobody names. Common practice, no source. */
     private static final BigDecimal DIAMETER_OTHER = BigDecimal.ONE;
+    /** More than this no two directions across a flan that is nearly round explain. Common practice, no source. */
+    private static final BigDecimal DIRECTIONS_EXPLAIN = BigDecimal.valueOf(2);
     /** An axis is judged by eye to the hour; this already holds the rounding. Common practice, no source. */
     private static final BigDecimal AXIS_HOURS = BigDecimal.ONE;
     /** How near the axis that was meant must lie, so that a reading in degrees is recognised too. */
@@ -97,6 +99,11 @@ public record TwoReadings(Kind kind, One first, One second) {
         Convention.Direction direction = first.hand().measurement().convention().sizing().direction();
         return direction != Convention.Direction.NOT_SAID
                 && direction == second.hand().measurement().convention().sizing().direction();
+    }
+
+    /** True where two diameters may differ because they were taken in different directions, and not by too much for that. */
+    public boolean directionsMayExplain() {
+        return kind == Kind.DIAMETER && !sameDirection() && apart().compareTo(DIRECTIONS_EXPLAIN) <= 0;
     }
 
     /** The slip by which the figure of {@code slipped} can stand for that of {@code other}, if there is one. */

@@ -149,7 +149,7 @@ public final class HandsDisagree implements Rule {
 
     /** What may have happened between the two measurements, where no slip explains them. */
     private static Optional<String> circumstance(Coin coin, TwoReadings two) {
-        if (two.kind() == Kind.DIAMETER && !two.sameDirection()) {
+        if (two.directionsMayExplain()) {
             return Optional.of("different directions (“" + direction(two.first()) + "” and “"
                     + direction(two.second()) + "”)");
         }
