@@ -36,8 +36,21 @@ class CoverageTest {
     }
 
     @Test
+    void aWordOfAnotherScriptIsOneFinding() {
+        List<Finding> findings = missing("legend שקל and קל");
+        assertEquals(1, findings.size(), findings::toString);
+        assertEquals(new Place("types/wolf.yaml", 7, 18, 3), findings.get(0).place());
+        assertEquals("The book's face lacks letters of “שקל”: “ש”, “ק”, “ל” (the first is U+05E9, hebrew letter shin).", findings.get(0).what());
+    }
+
+    @Test
+    void aChineseCharacterIsCalledOne() {
+        assertEquals("The book's face has no “漢” (U+6F22, a Chinese character).", missing("漢").get(0).what());
+    }
+
+    @Test
     void countsALetterBeyondTheFirstPlaneOnce() {
-        List<Finding> findings = missing("𐅃☧");
-        assertEquals(new Place("types/wolf.yaml", 7, 12, 1), findings.get(findings.size() - 1).place());
+        assertEquals(new Place("types/wolf.yaml", 7, 13, 1), missing("𐅃 ☧").get(1).place());
+        assertEquals(new Place("types/wolf.yaml", 7, 11, 2), missing("𐅃☧").get(0).place());
     }
 }
