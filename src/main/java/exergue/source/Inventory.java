@@ -9,9 +9,14 @@ import exergue.source.works.WorksReader;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** What lies in the folder, against what is read of it. */
 final class Inventory {
+
+    /** What an editor makes of lk-1.yaml: a .yml, a text file, or no ending at all. */
+    private static final Pattern ENTRY_ENDING = Pattern.compile("(?i)(\\.(ya?ml|txt))+$");
+    private static final Pattern ENTRY_BY_ANOTHER_NAME = Pattern.compile("(?i)(.*/)?[^./]+(\\.(ya?ml|txt))*");
 
     private final Set<String> files;
     private final Notebook notebook;
@@ -68,9 +73,11 @@ final class Inventory {
         if (file.endsWith(".bib")) {
             return "If it holds the works that are cited, call it " + WorksReader.BIB + " and put it beside catalogue.yaml.";
         }
+        if (inFolderOfEntries(file) && !ENTRY_BY_ANOTHER_NAME.matcher(file).matches()) {
+            return "Only entries, whose names end in .yaml, are read here. Move it to another folder, such as notes/, where nothing looks for entries.";
+        }
         if (file.endsWith(".yml") || inFolderOfEntries(file)) {
-            int dot = file.lastIndexOf('.');
-            String stem = dot > file.lastIndexOf('/') ? file.substring(0, dot) : file;
+            String stem = ENTRY_ENDING.matcher(file).replaceFirst("");
             return "If it is an entry, rename it to " + stem + ".yaml; if not, move it out of the folder.";
         }
         int slash = file.indexOf('/');

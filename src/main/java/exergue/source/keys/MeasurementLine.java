@@ -35,9 +35,9 @@ record MeasurementLine(List<Kind> order, List<Kind> inRemarks, String separator,
     private static final Key<Written<String>> UNIT_SPACE = KEYS.or("unit-space",
             Texts.choice(List.of("narrow", "normal", "none"), MeasurementLine::space), "narrow",
             "The space between figure and unit. It never breaks.", "normal");
-    private static final Key<Written<Integer>> WEIGHT_DECIMALS = KEYS.or("weight-decimals", Texts.WHOLE_NUMBER, "2",
+    private static final Key<Written<Integer>> WEIGHT_DECIMALS = KEYS.or("weight-decimals", Texts.DECIMALS, "2",
             "Most decimals of a weight. Fewer in the source are never filled up.", "1");
-    private static final Key<Written<Integer>> DIAMETER_DECIMALS = KEYS.or("diameter-decimals", Texts.WHOLE_NUMBER, "0",
+    private static final Key<Written<Integer>> DIAMETER_DECIMALS = KEYS.or("diameter-decimals", Texts.DECIMALS, "0",
             "Most decimals of a diameter.", "1");
     private static final Key<Written<RoundingMode>> ROUNDING = KEYS.or("rounding", Texts.choice(List.of("half-even", "half-up"),
             word -> word.equals("half-up") ? RoundingMode.HALF_UP : RoundingMode.HALF_EVEN), "half-even",

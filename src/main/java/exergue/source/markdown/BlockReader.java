@@ -71,7 +71,7 @@ final class BlockReader {
     private void refused(Node node, Place place, List<Prose> blocks) {
         if (node instanceof HtmlBlock html) {
             manuscript.report(MarkdownCodes.RAW_HTML, place,
-                    "“" + html.getLiteral().lines().findFirst().orElse("") + "” is HTML, which entries do not use.",
+                    "“" + html.getLiteral().lines().findFirst().orElse("") + "” is HTML, which the prose of a catalogue does not use.",
                     "Delete it, and write what is meant in plain words or Markdown.");
         } else if (node instanceof IndentedCodeBlock code) {
             manuscript.report(MarkdownCodes.UNSUPPORTED_MARKDOWN, place,

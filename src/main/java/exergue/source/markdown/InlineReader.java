@@ -101,7 +101,7 @@ final class InlineReader {
         } else if (node instanceof Image image) {
             pictures.add(image);
         } else if (node instanceof HtmlInline html) {
-            manuscript.report(MarkdownCodes.RAW_HTML, place(node), "“" + html.getLiteral() + "” is HTML, which entries do not use.",
+            manuscript.report(MarkdownCodes.RAW_HTML, place(node), "“" + html.getLiteral() + "” is HTML, which the prose of a catalogue does not use.",
                     "Delete it. For italic write *words*, for bold **words**; a < that is meant as a sign is written \\<.");
         }
     }

@@ -113,7 +113,7 @@ public final class JsonSchema {
             json.writeEndArray();
         } else if (!text.words().isEmpty()) {
             strings("enum", text.words());
-        } else if (text == Texts.WHOLE_NUMBER) {
+        } else if (text == Texts.WHOLE_NUMBER || text == Texts.DECIMALS) {
             json.writeStringField("type", "integer");
             json.writeNumberField("minimum", 0);
         } else {

@@ -37,8 +37,10 @@ public final class Texts {
     public static final Text<Written<String>> OWN_ID =
             new Text<>("id", List.of(), ID_PATTERN, false, Texts::ownId, (site, place) -> site.entry());
 
-    public static final Text<Written<Integer>> WHOLE_NUMBER =
-            new Text<>("whole number", List.of(), "[0-9]{1,9}", false, Texts::wholeNumber, (site, place) -> new Written<>(0, place));
+    public static final Text<Written<Integer>> WHOLE_NUMBER = wholeNumber("12");
+
+    /** How many decimals are printed. */
+    public static final Text<Written<Integer>> DECIMALS = wholeNumber("2");
 
     public static final Text<Written<Boolean>> YES_OR_NO = new Text<>("yes or no", List.of("yes", "no"), "", false,
             Texts::yesOrNo, (site, place) -> new Written<>(true, place));
@@ -138,13 +140,18 @@ public final class Texts {
         return word(scalar, List.of("yes", "no"), site).map(word -> written(scalar, word.equals("yes")));
     }
 
-    private static Optional<Written<Integer>> wholeNumber(Scalar scalar, Site site) {
+    private static Text<Written<Integer>> wholeNumber(String example) {
+        return new Text<>("whole number", List.of(), "[0-9]{1,9}", false, (scalar, site) -> wholeNumber(scalar, site, example),
+                (site, place) -> new Written<>(0, place));
+    }
+
+    private static Optional<Written<Integer>> wholeNumber(Scalar scalar, Site site, String example) {
         if (DIGITS.matcher(scalar.text()).matches()) {
             return Optional.of(written(scalar, Integer.valueOf(scalar.text())));
         }
         site.report(ShapeCodes.NOT_A_WHOLE_NUMBER, scalar.place(),
                 "“" + site.key() + "” wants a whole number, and here stands “" + scalar.text() + "”.",
-                "Write it in digits only, such as 12.");
+                "Write it in digits only, such as " + example + ".");
         return Optional.empty();
     }
 }
