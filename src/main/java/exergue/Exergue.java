@@ -8,6 +8,7 @@ import exergue.edition.Book;
 import exergue.edition.DataRow;
 import exergue.edition.DataRows;
 import exergue.edition.Editor;
+import exergue.edition.PageMap;
 import exergue.edition.PrintedTexts;
 import exergue.files.Tree;
 import exergue.finding.Findings;
@@ -17,6 +18,7 @@ import exergue.source.SourceReader;
 import exergue.study.Plausibility;
 import exergue.typeset.Attachment;
 import exergue.typeset.Coverage;
+import exergue.typeset.PagePasses;
 import exergue.typeset.SetBook;
 import exergue.typeset.Setting;
 import exergue.typeset.Stamp;
@@ -41,9 +43,11 @@ public final class Exergue {
 
     /**
      * @param catalogue empty where so much is wrong that there is none; with errors among the findings it has gaps
-     * @param book      made of that catalogue
+     * @param book      made of that catalogue, without page numbers in its text
+     * @param works     as their citation style sets them
      */
-    public record Checked(Tree source, Optional<Catalogue> catalogue, Optional<Book> book, Findings findings) { }
+    public record Checked(Tree source, Optional<Catalogue> catalogue, Optional<Book> book, SetWorks works,
+                          Findings findings) { }
 
     /** @param publication empty if there are errors among the findings */
     public record Made(Optional<Publication> publication, Findings findings) { }
@@ -74,9 +78,9 @@ public final class Exergue {
         progress.starts(Stage.ARRANGE);
         SetWorks works = loaded.catalogue().isPresent() ? WorksSetter.set(loaded.catalogue().get(), source)
                 : new SetWorks(Map.of(), Findings.none());
-        Optional<Editor.Edited> edited = loaded.catalogue().map(catalogue -> Editor.edit(catalogue, works.full()));
+        Optional<Editor.Edited> edited = loaded.catalogue().map(catalogue -> Editor.edit(catalogue, works.full(), PageMap.UNKNOWN));
         Findings arranged = edited.map(Editor.Edited::findings).orElse(Findings.none());
-        return new Checked(source, loaded.catalogue(), edited.map(Editor.Edited::book),
+        return new Checked(source, loaded.catalogue(), edited.map(Editor.Edited::book), works,
                 loaded.findings().and(checked).and(works.findings()).and(arranged));
     }
 
@@ -102,7 +106,7 @@ public final class Exergue {
         progress.starts(Stage.TYPESET);
         Stamp stamp = Stamp.of(checked.source(), "exergue " + VERSION);
         Setting setting = Setting.of(catalogue, checked.source(), stamp, progress::reached);
-        try (SetBook set = Typesetter.set(book, setting)) {
+        try (SetBook set = set(checked, catalogue, setting)) {
             Findings findings = checked.findings().and(set.findings());
             if (findings.hasErrors()) {
                 return new Made(Optional.empty(), findings);
@@ -115,6 +119,13 @@ public final class Exergue {
             Findings asked = prints.press().isPresent() ? set.writeForPress(prints.press().get()) : Findings.none();
             return new Made(Optional.of(new Publication(set.book(), set.pages().pages(), rows, data)), findings.and(asked));
         }
+    }
+
+    private static SetBook set(Checked checked, Catalogue catalogue, Setting setting) throws IOException {
+        Book book = checked.book().orElseThrow();
+        return catalogue.style().indexes().wantsPages()
+                ? PagePasses.set(book, pages -> Editor.edit(catalogue, checked.works().full(), pages).book(), setting)
+                : Typesetter.set(book, setting);
     }
 
     /**

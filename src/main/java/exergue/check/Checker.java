@@ -27,6 +27,8 @@ import exergue.check.rules.LimitsReversed;
 import exergue.check.rules.MintNeverUsed;
 import exergue.check.rules.NoStandardWork;
 import exergue.check.rules.OvalDirectionNotSaid;
+import exergue.check.rules.PhotographWithoutCredit;
+import exergue.check.rules.PhotographWithoutPermission;
 import exergue.check.rules.PhotographWithoutWidth;
 import exergue.check.rules.ReadingNotGiven;
 import exergue.check.rules.RulerNeverUsed;
@@ -71,7 +73,8 @@ public final class Checker {
             new SidesNotDescribed(), new LimitsReversed(), new PhotographWithoutWidth(),
             new TypeWithoutCoins(), new MintNeverUsed(),
             new RulerNeverUsed(),
-            new WorkNeverCited(), new WorkNotListed(), new NoStandardWork(), new CollectionNeverUsed(), new FindSpotNeverUsed(), new ExactFindSpotPrinted());
+            new WorkNeverCited(), new WorkNotListed(), new NoStandardWork(), new CollectionNeverUsed(), new FindSpotNeverUsed(), new ExactFindSpotPrinted(),
+            new PhotographWithoutCredit(), new PhotographWithoutPermission());
 
     private Checker() { }
 

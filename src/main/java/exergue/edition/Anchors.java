@@ -44,6 +44,11 @@ public final class Anchors {
         return "plate." + number;
     }
 
+    /** @param kind of list: "index", "concordance.work"; @param id within that kind */
+    public static String listing(String kind, String id) {
+        return kind + "." + id;
+    }
+
     /** @param name of the part in the plan, or the path of its chapter */
     public static String part(String name) {
         return "part-" + name.replaceAll("[^\\p{L}\\p{N}]+", "-");

@@ -16,13 +16,13 @@ import java.util.Map;
  *
  * @param own the house's own words; empty for most
  */
-record BookWords(Language language, Map<BookWord, String> own) {
-    BookWords {
+public record BookWords(Language language, Map<BookWord, String> own) {
+    public BookWords {
         own = Collections.unmodifiableMap(new LinkedHashMap<>(own));
     }
 
 
-    String of(BookWord word) {
+    public String of(BookWord word) {
         return own.getOrDefault(word, word.in(language));
     }
 

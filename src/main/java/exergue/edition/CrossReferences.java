@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * Turns references to entries by id into what a reader can follow: a link inside the book whose words are the coin's
@@ -21,15 +22,18 @@ final class CrossReferences {
 
     private CrossReferences() { }
 
-    static CrossReferences of(Catalogue catalogue, BookOrder order, Numbering numbers) {
+    /** @param folio what is added to a number: the page it stands on, or nothing */
+    static CrossReferences of(Catalogue catalogue, BookOrder order, Numbering numbers, UnaryOperator<String> folio) {
         CrossReferences all = new CrossReferences();
         for (BookOrder.TypeInBook inBook : order.types()) {
             String id = inBook.type().id().value();
             String range = numbers.range(inBook.coins());
-            all.add("type", id, Anchors.type(id), inBook.coins().isEmpty() ? id : range);
+            all.add("type", id, Anchors.type(id),
+                    (inBook.coins().isEmpty() ? id : range) + folio.apply(Anchors.type(id)));
             for (Coin coin : inBook.coins()) {
                 String number = numbers.of(coin.id().value()).map(String::valueOf).orElse(coin.id().value());
-                all.add("coin", coin.id().value(), Anchors.coin(coin.id().value()), number);
+                all.add("coin", coin.id().value(), Anchors.coin(coin.id().value()),
+                        number + folio.apply(Anchors.coin(coin.id().value())));
             }
             String mint = inBook.type().mint().value();
             inBook.type().ruler().filter(ruler -> catalogue.rulers().containsKey(ruler.value())).ifPresent(

@@ -28,9 +28,16 @@ public final class EditionCodes {
             "This catalogue describes 118 coins.",
             "This catalogue describes {coins} coins.");
 
+    public static final Code SEE_LEADS_NOWHERE = new Code("see-leads-nowhere", Severity.WARNING,
+            "A see-reference leads to an entry that no index has",
+            "A reader who follows it finds nothing. Entries of the indexes are the names of mints, rulers, find-spots and "
+                    + "collections, legends, keywords of types, countermarks, and what provenances stand under.",
+            "see:\n  - {from: crane, to: herons}",
+            "see:\n  - {from: crane, to: heron}");
+
     private EditionCodes() { }
 
     public static List<Code> all() {
-        return List.of(UNKNOWN_COUNTER, COUNT_CONTRADICTED, COUNT_NOT_BORNE_OUT);
+        return List.of(UNKNOWN_COUNTER, COUNT_CONTRADICTED, COUNT_NOT_BORNE_OUT, SEE_LEADS_NOWHERE);
     }
 }

@@ -1,5 +1,10 @@
 package exergue.edition;
 
+import exergue.edition.apparatus.Concordances;
+import exergue.edition.apparatus.FindTables;
+import exergue.edition.apparatus.Indexes;
+import exergue.edition.apparatus.Locators;
+import exergue.edition.apparatus.PictureCredits;
 import exergue.edition.methods.MethodsLanguage;
 import exergue.edition.methods.english.EnglishMethods;
 import exergue.edition.methods.french.FrenchMethods;
@@ -10,9 +15,11 @@ import exergue.model.BookPlan;
 import exergue.model.BookWord;
 import exergue.model.Catalogue;
 import exergue.model.Chapter;
+import exergue.model.IndexStyle;
 import exergue.model.Inline;
 import exergue.model.Language;
 import exergue.model.Phrase;
+import exergue.model.Prose;
 import exergue.model.TitleMatter;
 import exergue.model.Type;
 import exergue.model.Work;
@@ -40,16 +47,20 @@ public final class Editor {
     private final Optional<PlatesMaker> plates;
     private final EntriesMaker entries;
     private final MethodsChapter methods;
+    private final Indexes indexes;
+    private final Locators locators;
     private final Set<String> anchors = new HashSet<>();
 
-    private Editor(Catalogue catalogue, Map<String, List<Inline>> works, Language language) {
+    private Editor(Catalogue catalogue, Map<String, List<Inline>> works, Language language, PageMap pages) {
         this.catalogue = catalogue;
         this.works = works;
         this.abbreviations = catalogue.plan().has("abbreviations");
         this.words = new BookWords(language, catalogue.style().words());
         this.order = BookOrder.of(catalogue);
         Numbering numbers = Numbering.of(order);
-        this.references = CrossReferences.of(catalogue, order, numbers);
+        this.references = CrossReferences.of(catalogue, order, numbers, anchor -> page(anchor, pages));
+        this.indexes = Indexes.of(catalogue, order);
+        this.locators = new Locators(numbers, pages);
         MeasurementLine figures = MeasurementLine.of(catalogue, types(catalogue));
         this.plates = catalogue.plan().has("plates")
                 ? Optional.of(new PlatesMaker(catalogue, order, numbers, words)) : Optional.empty();
@@ -61,14 +72,23 @@ public final class Editor {
 
     /** The book of a catalogue that has no errors; what leads nowhere in one that has is left out or shows its id. */
     public static Edited edit(Catalogue catalogue) {
-        return edit(catalogue, Map.of());
+        return edit(catalogue, Map.of(), PageMap.UNKNOWN);
     }
 
-    /** @param works full references that a citation style has set, by the id of the work */
-    public static Edited edit(Catalogue catalogue, Map<String, List<Inline>> works) {
+    /**
+     * @param works full references that a citation style has set, by the id of the work
+     * @param pages of the book as it was set before, for those who want page numbers; not known at first
+     */
+    public static Edited edit(Catalogue catalogue, Map<String, List<Inline>> works, PageMap pages) {
         Editor editor = new Editor(catalogue, works,
-                Language.of(catalogue.title().language().value()).orElse(Language.ENGLISH));
-        return new Edited(editor.book(), editor.methods.findings());
+                Language.of(catalogue.title().language().value()).orElse(Language.ENGLISH), pages);
+        return new Edited(editor.book(), editor.methods.findings().and(Findings.of(editor.indexes.findings())));
+    }
+
+    /** " (p. 47)", if the house wants it and the page is known. */
+    private String page(String anchor, PageMap pages) {
+        return catalogue.style().indexes().crossReferences() == IndexStyle.CrossReferences.NUMBERS ? ""
+                : pages.folio(anchor).map(folio -> " (" + words.of(BookWord.PAGE) + "\u00A0" + folio + ")").orElse("");
     }
 
     private static MethodsLanguage methods(Language language) {
@@ -116,8 +136,31 @@ public final class Editor {
             case "abbreviations" -> Optional.of(new Part.WorksCited(id, heading(words.of(BookWord.ABBREVIATIONS)),
                     WorkLines.of(catalogue, works, Work::standard)));
             case "plates" -> plates.flatMap(made -> made.part(id));
+            case "finds" -> prose(id, BookWord.FINDS,
+                    new FindTables(catalogue, order, locators, words, name.place()).blocks());
+            case "concordances" -> listings(id, BookWord.CONCORDANCES, BookWord.CONCORDANCE_NOTE,
+                    new Concordances(catalogue, order, locators, words).listings(
+                            catalogue.works().values().stream().sorted(WorkLines.BY_SIGN).toList()));
+            case "indexes" -> listings(id, BookWord.INDEXES, byPages() ? BookWord.INDEX_NOTE_PAGES : BookWord.INDEX_NOTE,
+                    indexes.listings(locators, words));
+            case "credits" -> prose(id, BookWord.CREDITS,
+                    PictureCredits.blocks(order, locators, words, name.place()));
             default -> Optional.ofNullable(catalogue.chapters().get(name.value())).map(chapter -> text(id, chapter));
         };
+    }
+
+    private boolean byPages() {
+        return catalogue.style().indexes().by() == IndexStyle.By.PAGES;
+    }
+
+    /** A part of which there would be nothing but the heading is left out. */
+    private Optional<Part> prose(String id, BookWord heading, List<Prose> blocks) {
+        return blocks.isEmpty() ? Optional.empty() : Optional.of(new Part.Text(id, heading(words.of(heading)), blocks));
+    }
+
+    private Optional<Part> listings(String id, BookWord heading, BookWord note, List<Listing> listings) {
+        return listings.isEmpty() ? Optional.empty()
+                : Optional.of(new Part.Listings(id, heading(words.of(heading)), heading(words.of(note)), listings));
     }
 
     private Part text(String id, Chapter chapter) {

@@ -48,6 +48,15 @@ public sealed interface Part {
         }
     }
 
+    /** Lists in columns: the concordances, the indexes. @param note a paragraph before them */
+    record Listings(String id, List<Inline> heading, List<Inline> note, List<Listing> listings) implements Part {
+        public Listings {
+            heading = List.copyOf(heading);
+            note = List.copyOf(note);
+            listings = List.copyOf(listings);
+        }
+    }
+
     record WorksCited(String id, List<Inline> heading, List<WorkLine> works) implements Part {
         public WorksCited {
             heading = List.copyOf(heading);

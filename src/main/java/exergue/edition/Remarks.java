@@ -75,6 +75,7 @@ final class Remarks {
 
     private void measured(Coin coin, List<String> besides, BookWords words) {
         coin.diameterMeans().ifPresent(means -> sentence(words.with(BookWord.DIAMETER, means.value())));
+        coin.countermark().ifPresent(mark -> sentence(words.with(BookWord.COUNTERMARK, mark.value())));
         besides.forEach(this::sentence);
     }
 

@@ -20,7 +20,7 @@ import java.util.function.Predicate;
  */
 final class WorkLines {
 
-    private static final Comparator<Work> BY_SIGN = Comparator
+    static final Comparator<Work> BY_SIGN = Comparator
             .comparing((Work work) -> withoutAccents(work.sign().value()), NaturalOrder.INSTANCE)
             .thenComparing(work -> work.sign().value())
             .thenComparing(work -> work.id().value());

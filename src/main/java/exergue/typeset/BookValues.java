@@ -26,6 +26,7 @@ final class BookValues {
     private final ProseMarkup prose;
     private final EntryValues entries;
     private final PlateValues plates;
+    private final ListingValues listings;
 
     BookValues(Book book, Setting setting, Consumer<Finding> findings) {
         this.book = book;
@@ -33,6 +34,7 @@ final class BookValues {
         Pictures pictures = new Pictures(setting, findings);
         this.entries = new EntryValues(marks, markup, prose, pictures, setting.rows());
         this.plates = new PlateValues(pictures);
+        this.listings = new ListingValues(marks, markup);
     }
 
     /** Kind of each part, by its id. */
@@ -102,6 +104,8 @@ final class BookValues {
             values.put("columns", entries.columns(listed.blocks()));
             values.put("hasDies", entries.hasDies(listed.blocks()));
             values.put("blocks", entries.of(listed.blocks()));
+        } else if (part instanceof Part.Listings lists) {
+            listings.of(lists, values);
         } else if (part instanceof Part.WorksCited cited) {
             values.put("works", cited.works().stream().map(this::work).toList());
         } else if (part instanceof Part.Plates plated) {
@@ -121,6 +125,8 @@ final class BookValues {
             return "catalogue";
         } else if (part instanceof Part.Plates) {
             return "plates";
+        } else if (part instanceof Part.Listings) {
+            return "listings";
         }
         return part instanceof Part.WorksCited ? "works" : "text";
     }
@@ -140,6 +146,9 @@ final class BookValues {
             if (!part.get("plainHeading").toString().isEmpty() && !"contents".equals(part.get("kind"))) {
                 lines.add(line(1, part.get("heading"), part.get("plainHeading"), part.get("anchor"), roman));
             }
+            if (part.get("listings") instanceof List<?> lists) {
+                lists.forEach(list -> addListing((Map<?, ?>) list, roman, lines));
+            }
             if (part.get("blocks") instanceof List<?> blocks) {
                 for (Object block : blocks) {
                     addHeading((Map<?, ?>) block, roman, lines);
@@ -147,6 +156,13 @@ final class BookValues {
             }
         }
         return lines;
+    }
+
+    /** Indexes; of concordances there would be too many. */
+    private static void addListing(Map<?, ?> listing, boolean roman, List<Object> lines) {
+        if ("index".equals(listing.get("shape"))) {
+            lines.add(line(2, listing.get("heading"), listing.get("plainHeading"), listing.get("anchor"), roman));
+        }
     }
 
     private static void addHeading(Map<?, ?> block, boolean roman, List<Object> lines) {

@@ -11,6 +11,9 @@ import java.util.function.Consumer;
 /** Blocks of prose to XHTML: paragraphs, headings, quotations, lists, tables, pictures. */
 final class ProseMarkup {
 
+    /** Rows of a table that is not broken over pages. */
+    private static final int SHORT = 12;
+
     private final Markup markup;
     private final Hyphens hyphens;
     private final Tree source;
@@ -72,7 +75,7 @@ final class ProseMarkup {
     }
 
     private void appendTable(Prose.Table table, StringBuilder html) {
-        html.append("<table class=\"t\"><thead>");
+        html.append("<table class=\"t").append(table.rows().size() <= SHORT ? " short" : "").append("\"><thead>");
         appendRow(table.head(), table.align(), "th scope=\"col\"", "th", html);
         html.append("</thead><tbody>");
         for (List<List<Inline>> row : table.rows()) {

@@ -49,6 +49,10 @@ public final class SetBook implements AutoCloseable {
         return findings;
     }
 
+    SetBook with(Findings more) {
+        return new SetBook(document, book, setting, pages.map(set -> new Laid(set, pictures)), findings.and(more));
+    }
+
     /**
      * Writes the book; nothing if no pages were made. The same book, stamp, origin and attachments give the same bytes.
      *

@@ -50,7 +50,8 @@ final class TooWide {
     }
 
     private void compare(LineBox line, BlockBox block, String id) {
-        if (line.getContentWidth() > block.getContentWidth() + tolerance) {
+        int hanging = Math.max(0, -line.getX());
+        if (line.getContentWidth() - hanging > block.getContentWidth() + tolerance) {
             StringBuilder words = new StringBuilder();
             collect(line, words);
             String shown = words.length() > MOST_SHOWN ? words.substring(0, MOST_SHOWN) + "…" : words.toString();

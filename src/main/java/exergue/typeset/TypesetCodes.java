@@ -54,11 +54,17 @@ public final class TypesetCodes {
                     + "and left it out.",
             "p { line-hight: 13pt }", "p { line-height: 13pt }");
 
+    public static final Code PAGES_UNSETTLED = new Code("pages-unsettled", Severity.WARNING,
+            "Page numbers in the text do not settle",
+            "Page numbers in the text are known once the book is set, and printed they may push a line to the next page. "
+                    + "The book is set again until all of them are right; very rarely two states follow each other for ever.",
+            "indexes: {cross-references: numbers and pages}", "indexes: {cross-references: numbers}");
+
     private TypesetCodes() { }
 
     /** Every code of this stage. */
     public static List<Code> all() {
         return List.of(MISSING_LETTER, PICTURE_MISSING, PICTURE_UNREADABLE, TEMPLATE_FAULT, TEMPLATE_MARKUP,
-                OUTSIDE_RESOURCE, TOO_WIDE, ENGINE_REMARK);
+                OUTSIDE_RESOURCE, TOO_WIDE, ENGINE_REMARK, PAGES_UNSETTLED);
     }
 }

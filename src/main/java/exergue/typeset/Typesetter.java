@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.apache.pdfbox.io.MemoryUsageSetting;
 import org.apache.pdfbox.io.RandomAccessStreamCache;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -92,7 +93,7 @@ public final class Typesetter {
     private Optional<SetBook.Laid> run() throws IOException {
         BookValues values = new BookValues(book, setting, findings::add);
         Map<String, Object> all = values.all();
-        Optional<Integer> front = frontPages(all);
+        Optional<Integer> front = shareColumns(all) ? frontPages(all) : Optional.empty();
         if (front.isEmpty() || failed()) {
             return Optional.empty();
         }
@@ -123,7 +124,37 @@ public final class Typesetter {
         frontOnly.put("body", List.of());
         frontOnly.put("blankBeforeBody", false);
         frontOnly.put("trial", true);
-        Optional<Document> xhtml = page(BOOK, frontOnly);
+        return trial(frontOnly, laidOut -> laidOut.getRootBox().getLayer().getPages().size());
+    }
+
+    /** Concordances and indexes are set alone first, one column wide, to see how high each line is. */
+    private boolean shareColumns(Map<String, Object> all) throws IOException {
+        List<Map<String, Object>> parts = new ArrayList<>();
+        for (String half : List.of("front", "body")) {
+            for (Object part : (List<?>) all.get(half)) {
+                @SuppressWarnings("unchecked")
+                Map<String, Object> values = (Map<String, Object>) part;
+                if (values.containsKey("listings")) {
+                    parts.add(values);
+                }
+            }
+        }
+        if (parts.isEmpty()) {
+            return true;
+        }
+        Map<String, Object> galley = new LinkedHashMap<>(all);
+        galley.put("front", List.of());
+        galley.put("body", parts);
+        galley.put("blankBeforeBody", false);
+        galley.put("trial", true);
+        return trial(galley, laidOut -> {
+            Galley.share(laidOut, parts);
+            return parts;
+        }).isPresent();
+    }
+
+    private <T> Optional<T> trial(Map<String, Object> values, Function<PdfBoxRenderer, T> look) throws IOException {
+        Optional<Document> xhtml = page(BOOK, values);
         if (xhtml.isEmpty()) {
             return Optional.empty();
         }
@@ -131,7 +162,7 @@ public final class Typesetter {
             Press press = new Press(trial, new TreeResources(setting.source(), files), remarks);
             try (PdfBoxRenderer renderer = press.over(xhtml.get(), null)) {
                 renderer.layout();
-                return Optional.of(renderer.getRootBox().getLayer().getPages().size());
+                return Optional.of(look.apply(renderer));
             }
         }
     }

@@ -131,6 +131,36 @@ final class CatalogueBuilder {
         return this;
     }
 
+    CatalogueBuilder spot(String id, String name, FindSpot.Kind kind) {
+        spots.put(id, new FindSpot(words(id), words(name), Optional.empty(), false, Optional.of(new Written<>(kind, PLACE))));
+        return this;
+    }
+
+    CatalogueBuilder see(String from, String to) {
+        List<Apparatus.See> see = new ArrayList<>(apparatus.see());
+        see.add(new Apparatus.See(words(from), words(to)));
+        apparatus = new Apparatus(see, apparatus.edition(), apparatus.former());
+        return this;
+    }
+
+    CatalogueBuilder former(String coin, int number) {
+        List<Apparatus.FormerNumber> former = new ArrayList<>(apparatus.former());
+        former.add(new Apparatus.FormerNumber(words(coin), new Written<>(number, PLACE)));
+        apparatus = new Apparatus(apparatus.see(), Optional.of(words("First edition")), former);
+        return this;
+    }
+
+    CatalogueBuilder indexes(IndexStyle style) {
+        indexes = style;
+        return this;
+    }
+
+    CatalogueBuilder parts(String... names) {
+        body.clear();
+        body.addAll(List.of(names));
+        return this;
+    }
+
     CatalogueBuilder collection(String id, String sign) {
         collections.put(id, new Collection(words(id), words(sign), words(sign), Optional.empty()));
         return this;

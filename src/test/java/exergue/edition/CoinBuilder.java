@@ -4,6 +4,7 @@ import static exergue.edition.CatalogueBuilder.PLACE;
 import static exergue.edition.CatalogueBuilder.maybe;
 import static exergue.edition.CatalogueBuilder.words;
 
+import exergue.dating.DatingParser;
 import exergue.measure.Convention;
 import exergue.measure.Kind;
 import exergue.measure.Parsed;
@@ -59,6 +60,12 @@ final class CoinBuilder {
         read(Kind.DIAMETER, diameter, convention, readings);
         read(Kind.AXIS, axis, convention, readings);
         blocks.add(new Measurement(words(by), convention, readings, PLACE));
+        return this;
+    }
+
+    CoinBuilder pictured(String obverseFile, String reverseFile, String credit, String permission) {
+        photograph = Optional.of(new Coin.Photograph(maybe(obverseFile), maybe(reverseFile), Optional.empty(),
+                maybe(credit), maybe(permission)));
         return this;
     }
 
@@ -140,6 +147,17 @@ final class CoinBuilder {
 
     CoinBuilder from(String owner) {
         provenance.add(Provenance.of(words(owner)));
+        return this;
+    }
+
+    CoinBuilder under(String owner, String edtf, String index) {
+        provenance.add(new Provenance(words(owner), maybe(edtf).map(date -> new Written<>(
+                ((exergue.dating.Parsed.Accepted) DatingParser.parse(date.value())).dating(), PLACE)), maybe(index)));
+        return this;
+    }
+
+    CoinBuilder countermarked(String mark) {
+        countermark = mark;
         return this;
     }
 

@@ -167,7 +167,7 @@ class EditorTest {
     void aWorkCitedInProseIsItsSignAndWhatIsCitedInIt() {
         catalogue.work("h", "Hallowby", "");
         List<Inline> runs = CrossReferences.of(catalogue.build(), BookOrder.of(catalogue.build()),
-                Numbering.of(BookOrder.of(catalogue.build()))).inRuns(List.of(new Inline.CrossReference("work", "h", "", CatalogueBuilder.PLACE),
+                Numbering.of(BookOrder.of(catalogue.build())), anchor -> "").inRuns(List.of(new Inline.CrossReference("work", "h", "", CatalogueBuilder.PLACE),
                         new Inline.CrossReference("work", "h", "pl. 3", CatalogueBuilder.PLACE)));
         assertEquals("HallowbyHallowby\u00A0pl. 3", Inline.plain(runs));
         assertEquals("#work.h", ((Inline.Link) runs.get(1)).address());

@@ -37,7 +37,11 @@ final class Read {
     /** The methods statement: a line a sentence, a blank line between paragraphs, headings and tables as in Markdown. */
     static String methods(Catalogue catalogue) {
         Part.Text methods = (Part.Text) book(catalogue).body().get(0);
-        return methods.blocks().stream().map(Read::shown).collect(Collectors.joining("\n\n")) + "\n";
+        return text(methods);
+    }
+
+    static String text(Part.Text part) {
+        return part.blocks().stream().map(Read::shown).collect(Collectors.joining("\n\n")) + "\n";
     }
 
     private static String shown(Prose block) {
@@ -53,6 +57,12 @@ final class Read {
                     .collect(Collectors.joining("\n"));
         }
         return shown(((Prose.Paragraph) block).runs()).replaceAll("(?<=[a-z)0-9h”’]\\.) (?=\\p{Lu})", "\n");
+    }
+
+    /** Italic in asterisks, bold in two. */
+    static String marked(List<Inline> runs) {
+        return runs.stream().map(run -> run instanceof Inline.Strong strong ? "**" + Inline.plain(strong.runs()) + "**"
+                : shown(List.of(run))).collect(Collectors.joining());
     }
 
     private static String shown(List<Inline> runs) {

@@ -80,6 +80,13 @@ final class TypeBuilder {
         return this;
     }
 
+    TypeBuilder keywords(String... words) {
+        for (String word : words) {
+            keywords.add(words(word));
+        }
+        return this;
+    }
+
     Type build() {
         Side reverse = uniface ? Side.BLANK
                 : new Side(Optional.empty(), false, Optional.of(phrase("Ear of barley.")));

@@ -107,12 +107,17 @@ final class HouseStyleKeys {
         });
     }
 
+    /** A colon within a plain value would end it. */
+    private static String inYaml(String words) {
+        return words.contains(": ") ? "\"" + words + "\"" : words;
+    }
+
     private static Block<Map<BookWord, String>> words() {
         Keys keys = new Keys("the words of the book");
         Map<BookWord, Key<Optional<Written<String>>>> own = new LinkedHashMap<>();
         for (BookWord word : BookWord.values()) {
             own.put(word, keys.may(word.key(), Texts.WORDS, "In place of “" + word.in(Language.ENGLISH) + "”.",
-                    word.in(Language.ENGLISH)));
+                    inYaml(word.in(Language.ENGLISH))));
         }
         return keys.block(f -> {
             Map<BookWord, String> written = new LinkedHashMap<>();
