@@ -79,6 +79,19 @@ class ExitCodeTest {
     }
 
     @Test
+    void aBookThatFailsWhileItIsSetLeavesNoFolder() throws IOException {
+        Path source = folder.resolve("source");
+        Ran.command("start", source.toString());
+        Files.writeString(source.resolve("catalogue.yaml"), Files.readString(source.resolve("catalogue.yaml"))
+                + "\ntemplates: templates\n");
+        Files.writeString(Files.createDirectories(source.resolve("templates")).resolve("book.ftlh"), "${nothing.of.the.kind}");
+        Ran ran = Ran.command("typeset", source.toString(), "--to", folder.resolve("new/book").toString());
+        assertEquals(1, ran.code(), ran.all());
+        assertTrue(ran.out().contains("template-fault"), ran.out());
+        assertTrue(Files.notExists(folder.resolve("new")));
+    }
+
+    @Test
     void anEmptyFolderIsASourceWithAnError() {
         Ran ran = Ran.command("check", folder.toString());
         assertEquals(1, ran.code(), ran.all());

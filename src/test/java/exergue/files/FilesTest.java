@@ -118,6 +118,38 @@ class FilesTest {
     }
 
     @Test
+    void aDeliveryThatIsGivenUpTakesAwayTheFoldersItMade() throws IOException {
+        try (Delivery delivery = new Delivery(folder.resolve("new/book"))) {
+            delivery.write("deep/a.pdf", new byte[] {'n'});
+        }
+        assertTrue(Files.notExists(folder.resolve("new")));
+        Files.createDirectories(folder.resolve("old"));
+        try (Delivery delivery = new Delivery(folder.resolve("old/book"))) {
+            Files.writeString(folder.resolve("old/book/note.txt"), "someone else's");
+        }
+        assertTrue(Files.exists(folder.resolve("old/book/note.txt")));
+        try (Delivery delivery = new Delivery(folder.resolve("old"))) {
+            delivery.write("a.pdf", new byte[] {'n'});
+        }
+        assertTrue(Files.exists(folder.resolve("old")));
+    }
+
+    @Test
+    void whatARunThatWasKilledLeftIsTakenAway() throws IOException {
+        Path book = Files.createDirectories(folder.resolve("book"));
+        Path dead = Files.writeString(book.resolve(".a.pdf.99999999999.part"), "half"); // above any number of a process
+        Path alive = Files.writeString(book.resolve(".a.pdf." + ProcessHandle.current().parent().orElseThrow().pid() + ".part"), "");
+        Path theirs = Files.writeString(book.resolve(".b.pdf.99999999999.part"), "of another program, for all we know");
+        try (Delivery delivery = new Delivery(book)) {
+            delivery.write("a.pdf", new byte[] {'n'});
+            delivery.deliver();
+        }
+        assertTrue(Files.notExists(dead));
+        assertTrue(Files.exists(alive));
+        assertTrue(Files.exists(theirs));
+    }
+
+    @Test
     void whatMustBeNewIsNeverWrittenOverAnything() throws IOException {
         Path dangling = Files.createSymbolicLink(Files.createDirectories(folder.resolve("book")).resolve("a.pdf"),
                 folder.resolve("nowhere"));
