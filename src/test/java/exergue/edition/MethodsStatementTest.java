@@ -144,6 +144,9 @@ class MethodsStatementTest {
         catalogue.coin("c4", "t").measured("bench", "5.10 g", "18 mm", "6 h").weightCounts(false, "a trial piece");
         catalogue.coin("c5", "t").measured("bench", "missing: lost", "18 mm", "6 h").damaged(Damage.BROKEN);
         catalogue.coin("c6", "t").measured("store", "3.2 g", "18 mm", "6 h").damaged(Damage.UNCLEANED);
+        for (int i = 1; i <= 13; i++) {
+            catalogue.coin("d" + i, "t").measured("bench", "3." + (10 + i) + " g", "18 mm", "6 h").damaged(Damage.CORRODED);
+        }
         return catalogue;
     }
 

@@ -5,6 +5,7 @@ import exergue.edition.methods.DamageTally;
 import exergue.edition.methods.MethodsParagraph;
 import exergue.edition.methods.Passage;
 import exergue.edition.methods.Tally;
+import exergue.model.Damage;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -35,8 +36,7 @@ final class DamageParagraph implements MethodsParagraph {
 
     private static String kinds(DamageTally damage) {
         int all = damage.kinds().stream().mapToInt(Tally.Count::times).sum();
-        String kinds = String.join("; ", damage.kinds().stream()
-                .map(kind -> kind.thing().word() + ": " + Grammar.number(kind.times())).toList());
+        String kinds = String.join("; ", Grammar.tallied(damage.kinds(), Damage::word));
         String twice = all > damage.coins() ? "; some coins in more than one way" : "";
         String detail = damage.kinds().size() == 1 ? damage.kinds().get(0).thing().word() : kinds + twice;
         return "Damage or another change since striking is recorded for " + Grammar.count(damage.coins(), "coin")

@@ -1,9 +1,11 @@
 package exergue.edition.methods.english;
 
 import exergue.edition.methods.NumberWords;
+import exergue.edition.methods.Tally;
 import exergue.measure.Kind;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 
 /** Number and plural, lists, articles: what English asks of every sentence. */
 public final class Grammar {
@@ -22,6 +24,16 @@ public final class Grammar {
     /** Words up to ten, figures above. */
     public static String number(int n) {
         return n == 0 ? "no" : n == 1 ? "one" : NUMBERS.of(n);
+    }
+
+    /** "six", "four"; "12", "6" where one is too large for words. */
+    static List<String> series(List<Integer> counts) {
+        return NUMBERS.series(counts, Grammar::number);
+    }
+
+    /** "broken: three", "pierced: one" */
+    static <T> List<String> tallied(List<Tally.Count<T>> counts, Function<T, String> name) {
+        return NUMBERS.tallied(counts, name, ": ", Grammar::number);
     }
 
     /** "one coin", "12 coins" */

@@ -51,11 +51,11 @@ final class HandsParagraph implements MethodsParagraph {
         if (hand.figuresPrinted() == 0) {
             return "none of them is printed";
         }
+        List<Kind> kinds = tally.style().printed().stream().filter(kind -> hand.printed(kind) > 0).toList();
+        List<String> numbers = Grammar.series(kinds.stream().map(hand::printed).toList());
         List<String> shares = new ArrayList<>();
-        for (Kind kind : tally.style().printed()) {
-            if (hand.printed(kind) > 0) {
-                shares.add(count(hand.printed(kind), noun(kind)));
-            }
+        for (int i = 0; i < kinds.size(); i++) {
+            shares.add(numbers.get(i) + " " + Grammar.agree(hand.printed(kinds.get(i)), noun(kinds.get(i))));
         }
         return list(shares) + " " + Grammar.is(hand.figuresPrinted()) + " printed";
     }

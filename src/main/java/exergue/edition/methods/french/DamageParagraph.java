@@ -44,8 +44,7 @@ final class DamageParagraph implements MethodsParagraph {
 
     private static String kinds(DamageTally damage) {
         int all = damage.kinds().stream().mapToInt(Tally.Count::times).sum();
-        String kinds = String.join(Grammar.SEMICOLON, damage.kinds().stream()
-                .map(kind -> word(kind.thing()) + Grammar.COLON + Noun.COIN.number(kind.times())).toList());
+        String kinds = String.join(Grammar.SEMICOLON, Noun.COIN.tallied(damage.kinds(), DamageParagraph::word));
         String twice = all > damage.coins() ? Grammar.SEMICOLON + "certaines de plusieurs façons" : "";
         String detail = damage.kinds().size() == 1 ? word(damage.kinds().get(0).thing()) : kinds + twice;
         return "Un dommage ou une autre altération survenue depuis la frappe est signalé pour "

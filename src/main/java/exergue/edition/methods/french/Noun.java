@@ -1,6 +1,9 @@
 package exergue.edition.methods.french;
 
+import exergue.edition.methods.Tally;
 import exergue.measure.Kind;
+import java.util.List;
+import java.util.function.Function;
 
 /** What is counted, with all that has to agree with it. */
 enum Noun {
@@ -33,9 +36,19 @@ enum Noun {
         return n == 1 ? feminine ? "une" : "un" : Grammar.NUMBERS.of(n);
     }
 
+    /** "brisée : trois", "percée : une" */
+    <T> List<String> tallied(List<Tally.Count<T>> counts, Function<T, String> name) {
+        return Grammar.NUMBERS.tallied(counts, name, Grammar.COLON, this::number);
+    }
+
     /** "une monnaie", "12 monnaies" */
     String count(int n) {
         return number(n) + " " + (n == 1 ? singular : plural);
+    }
+
+    /** The same beside other counts; with figures where one of them needs figures. */
+    String count(int n, boolean inWords) {
+        return inWords ? count(n) : Grammar.NUMBERS.figures(n) + " " + (n == 1 ? singular : plural);
     }
 
     /** "le poids", "l’axe", "les axes" */

@@ -39,8 +39,7 @@ final class DamageParagraph implements MethodsParagraph {
 
     private static String kinds(DamageTally damage) {
         int all = damage.kinds().stream().mapToInt(Tally.Count::times).sum();
-        String kinds = String.join("; ", damage.kinds().stream()
-                .map(kind -> word(kind.thing()) + ": " + Noun.COIN.number(kind.times())).toList());
+        String kinds = String.join("; ", Noun.COIN.tallied(damage.kinds(), DamageParagraph::word));
         String twice = all > damage.coins() ? "; manche in mehrfacher Weise" : "";
         String detail = damage.kinds().size() == 1 ? word(damage.kinds().get(0).thing()) : kinds + twice;
         return "Eine Beschädigung oder sonstige Veränderung seit der Prägung ist für "

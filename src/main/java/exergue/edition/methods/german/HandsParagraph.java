@@ -47,12 +47,9 @@ final class HandsParagraph implements MethodsParagraph {
         if (hand.figuresPrinted() == 0) {
             return "keiner davon ist gedruckt";
         }
-        List<String> shares = new ArrayList<>();
-        for (Kind kind : tally.style().printed()) {
-            if (hand.printed(kind) > 0) {
-                shares.add(Noun.of(kind).count(hand.printed(kind)));
-            }
-        }
+        List<Kind> kinds = tally.style().printed().stream().filter(kind -> hand.printed(kind) > 0).toList();
+        boolean words = kinds.stream().map(hand::printed).allMatch(Grammar.NUMBERS::inWords);
+        List<String> shares = kinds.stream().map(kind -> Noun.of(kind).count(hand.printed(kind), words)).toList();
         return "gedruckt " + Grammar.is(hand.figuresPrinted()) + " davon " + Grammar.list(shares);
     }
 

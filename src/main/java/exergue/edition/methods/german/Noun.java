@@ -1,6 +1,9 @@
 package exergue.edition.methods.german;
 
+import exergue.edition.methods.Tally;
 import exergue.measure.Kind;
+import java.util.List;
+import java.util.function.Function;
 
 /** What is counted, in the cases that the statement needs. */
 enum Noun {
@@ -55,9 +58,19 @@ enum Noun {
         return n == 1 ? gender.one : Grammar.NUMBERS.of(n);
     }
 
+    /** "gebrochen: drei", "gelocht: eine" */
+    <T> List<String> tallied(List<Tally.Count<T>> counts, Function<T, String> name) {
+        return Grammar.NUMBERS.tallied(counts, name, ": ", this::number);
+    }
+
     /** Nominative: "eine Münze", "ein Durchmesser", "zwei Gewichte". */
     String count(int n) {
         return number(n) + " " + (n == 1 ? singular : plural);
+    }
+
+    /** The same beside other counts; with figures where one of them needs figures. */
+    String count(int n, boolean inWords) {
+        return inWords ? count(n) : Grammar.NUMBERS.figures(n) + " " + (n == 1 ? singular : plural);
     }
 
     /** Accusative, as after "für". */

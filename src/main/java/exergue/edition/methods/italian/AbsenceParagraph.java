@@ -31,8 +31,9 @@ final class AbsenceParagraph implements MethodsParagraph {
     private static String reasons(Absence absence) {
         List<Tally.Count<Reason>> reasons = absence.reasons();
         boolean counted = reasons.size() > 1 && reasons.stream().anyMatch(reason -> reason.times() > 1);
-        return String.join("; ", reasons.stream().map(reason -> words(reason.thing(), reasons.size() > 1)
-                + (counted ? ": " + Noun.COIN.number(reason.times()) : "")).toList());
+        boolean among = reasons.size() > 1;
+        return String.join("; ", counted ? Noun.COIN.tallied(reasons, reason -> words(reason, among))
+                : reasons.stream().map(reason -> words(reason.thing(), among)).toList());
     }
 
     /** @param among true where others stand beside it, so that a semicolon in it would seem to begin another */

@@ -44,12 +44,9 @@ final class HandsParagraph implements MethodsParagraph {
     }
 
     private static String printed(Hand hand, Tally tally) {
-        List<String> shares = new ArrayList<>();
-        for (Kind kind : tally.style().printed()) {
-            if (hand.printed(kind) > 0) {
-                shares.add(Noun.of(kind).count(hand.printed(kind)));
-            }
-        }
+        List<Kind> kinds = tally.style().printed().stream().filter(kind -> hand.printed(kind) > 0).toList();
+        boolean words = kinds.stream().map(hand::printed).allMatch(Grammar.NUMBERS::inWords);
+        List<String> shares = kinds.stream().map(kind -> Noun.of(kind).count(hand.printed(kind), words)).toList();
         return shares.isEmpty() ? "il catalogo non ne riporta alcuna" : "il catalogo ne riporta " + Grammar.list(shares);
     }
 

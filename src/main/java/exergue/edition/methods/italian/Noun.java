@@ -1,6 +1,9 @@
 package exergue.edition.methods.italian;
 
+import exergue.edition.methods.Tally;
 import exergue.measure.Kind;
+import java.util.List;
+import java.util.function.Function;
 
 /** What is counted, with its articles and all that has to agree with it. */
 enum Noun {
@@ -34,9 +37,19 @@ enum Noun {
         return n == 1 ? one : Grammar.NUMBERS.of(n);
     }
 
+    /** "spezzata: tre", "forata: una" */
+    <T> List<String> tallied(List<Tally.Count<T>> counts, Function<T, String> name) {
+        return Grammar.NUMBERS.tallied(counts, name, ": ", this::number);
+    }
+
     /** "una moneta", "uno spessore", "12 pesi" */
     String count(int n) {
         return number(n) + " " + (n == 1 ? singular : plural);
+    }
+
+    /** The same beside other counts; with figures where one of them needs figures. */
+    String count(int n, boolean inWords) {
+        return inWords ? count(n) : Grammar.NUMBERS.figures(n) + " " + (n == 1 ? singular : plural);
     }
 
     /** "il peso", "l’asse", "gli spessori" */
