@@ -1,0 +1,72 @@
+package exergue;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import exergue.finding.Code;
+import exergue.measure.ReadingFault;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * No kind of finding is only promised: each has a small tree that is broken in that way, or is a fault of a reading
+ * (whose sample is read in {@code BrokenTreesTest}), or a test that makes it happen and is named here.
+ */
+class EveryCodeIsRaisedTest {
+
+    private static final Path BROKEN = Path.of("src/test/resources/broken");
+    private static final Path TESTS = Path.of("src/test");
+
+    /** What no tree that lies in a repository can show: bytes, engines, styles, and what a printer asks about. */
+    private static final Map<String, List<String>> BY_TEST = new TreeMap<>(Map.of(
+            "java/exergue/source/BrokenTreesTest.java", List.of("control-character", "file-too-large",
+                    "no-catalogue-file", "not-composed", "not-utf-8", "paragraph-too-long", "tangled-prose"),
+            "resources/golden/cite/other-files/findings.txt", List.of("citation-style-refused"),
+            "java/exergue/cite/WorksSetterTest.java", List.of("not-a-citation-style"),
+            "java/exergue/typeset/CoverageTest.java", List.of("missing-letter"),
+            "java/exergue/typeset/TrustTest.java", List.of("outside-resource", "page-engine-remark",
+                    "picture-missing", "picture-unreadable", "template-fault", "template-markup"),
+            "java/exergue/typeset/ListingsTest.java", List.of("pages-unsettled"),
+            "java/exergue/typeset/TooWideTest.java", List.of("too-wide"),
+            "java/exergue/typeset/PressCheckTest.java", List.of("low-resolution", "no-bleed", "rgb-pictures",
+                    "sheets-not-filled")));
+
+    static List<String> codes() {
+        return AllCodes.all().stream().map(Code::id).toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource("codes")
+    void somethingRaisesIt(String code) throws IOException {
+        if (Files.isDirectory(BROKEN.resolve(code)) || ofReadings().contains(code)) {
+            return;
+        }
+        Optional<String> named = BY_TEST.keySet().stream().filter(file -> BY_TEST.get(file).contains(code)).findFirst();
+        assertTrue(named.isPresent(), "no tree src/test/resources/broken/" + code + ", and no test is named here");
+        String test = Files.readString(TESTS.resolve(named.get()));
+        assertTrue(Pattern.compile("(?<![\\w-])" + code + "(?![\\w-])").matcher(test).find(),
+                named.get() + " does not speak of " + code);
+    }
+
+    @Test
+    void theListNamesNothingThatHasATreeOrIsGone() {
+        assertEquals(List.of(), BY_TEST.values().stream().flatMap(List::stream).filter(code -> !codes().contains(code)
+                || ofReadings().contains(code) || Files.isDirectory(BROKEN.resolve(code))).toList());
+    }
+
+    private static Set<String> ofReadings() {
+        return Arrays.stream(ReadingFault.values()).map(ReadingFault::id).collect(Collectors.toSet());
+    }
+}
