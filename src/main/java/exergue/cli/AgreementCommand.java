@@ -81,7 +81,7 @@ final class AgreementCommand implements Callable<Integer> {
         if (!findings.hasErrors()) {
             return ExitCode.CLEAN;
         }
-        terminal.err().println("The source has errors, and what they touch was left out: " + Tally.of(findings)
+        terminal.err().println("The source has errors, and what they touch was left out: " + HowMany.of(findings)
                 + ". “exergue check " + source + "” lists them.");
         return ExitCode.SOURCE_ERRORS;
     }

@@ -31,10 +31,10 @@ final class CheckCommand implements Callable<Integer> {
         try (StageLines progress = new StageLines(terminal)) {
             Exergue.Checked checked = Exergue.check(SourceFolder.open(source), progress);
             String coins = checked.catalogue()
-                    .map(c -> Tally.count(c.coins().size(), "coin") + " in " + Tally.count(c.types().size(), "type") + ", ")
+                    .map(c -> HowMany.count(c.coins().size(), "coin") + " in " + HowMany.count(c.types().size(), "type") + ", ")
                     .orElse("");
             format.print(new Report(checked.findings(), checked.source(), source.toString()),
-                    source + ": " + coins + Tally.of(checked.findings()), terminal);
+                    source + ": " + coins + HowMany.of(checked.findings()), terminal);
             return checked.findings().hasErrors() ? ExitCode.SOURCE_ERRORS : ExitCode.CLEAN;
         }
     }

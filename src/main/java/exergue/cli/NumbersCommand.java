@@ -54,7 +54,7 @@ final class NumbersCommand implements Callable<Integer> {
             Checked checked = Exergue.check(SourceFolder.open(source), progress);
             if (checked.findings().hasErrors() || checked.catalogue().isEmpty() || checked.book().isEmpty()) {
                 format.print(new Report(checked.findings(), checked.source(), source.toString()),
-                        "No numbers were written: " + Tally.of(checked.findings()) + ".", terminal);
+                        "No numbers were written: " + HowMany.of(checked.findings()) + ".", terminal);
                 return ExitCode.SOURCE_ERRORS;
             }
             return write(DataRows.of(checked.catalogue().get(), checked.book().get(), PageMap.UNKNOWN));
@@ -74,7 +74,7 @@ final class NumbersCommand implements Callable<Integer> {
             throw new UsageException("“" + e.getFile() + "” is already there, with the numbers of an edition before. "
                     + "If the book that is in print has the numbers of today, replace it with --replace.");
         }
-        terminal.out().println(source.resolve(FILE) + ": " + Tally.count(rows.size(), "number"));
+        terminal.out().println(source.resolve(FILE) + ": " + HowMany.count(rows.size(), "number"));
         return ExitCode.CLEAN;
     }
 }

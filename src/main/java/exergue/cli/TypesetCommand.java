@@ -103,15 +103,15 @@ final class TypesetCommand implements Callable<Integer> {
                 delivery.writeList(WEB, WEB_LIST);
             }
             delivery.deliver();
-            print(checked, findings, PDF + ": " + Tally.count(publication.pages(), "page") + ", "
-                    + Tally.count(publication.rows().size(), "entry") + ", " + Tally.of(findings)
+            print(checked, findings, PDF + ": " + HowMany.count(publication.pages(), "page") + ", "
+                    + HowMany.count(publication.rows().size(), "entry") + ", " + HowMany.of(findings)
                     + ", in " + folder);
             return ExitCode.CLEAN;
         }
     }
 
     private int stopped(Checked checked, Findings findings, Path folder) {
-        print(checked, findings, "No book was made: " + Tally.of(findings) + ". Nothing was written to " + folder + ".");
+        print(checked, findings, "No book was made: " + HowMany.of(findings) + ". Nothing was written to " + folder + ".");
         return ExitCode.SOURCE_ERRORS;
     }
 

@@ -2,6 +2,7 @@ package exergue.edition;
 
 import exergue.edition.BookOrder.TypeInBook;
 import exergue.edition.EntryBlock.Entry;
+import exergue.edition.methods.Passage;
 import exergue.model.Catalogue;
 import exergue.model.Making;
 import exergue.model.Metal;
@@ -45,7 +46,7 @@ final class EntryMaker {
     /** Denomination, metal, date, year of an era, weight standard; after the metal what is unusual in making or shape, not said twice. */
     private List<String> firstLine(Type type) {
         List<String> members = new ArrayList<>();
-        members.add(Sentence.capital(type.denomination().value()));
+        members.add(Passage.capital(type.denomination().value()));
         Metal metal = catalogue.style().metals().get(type.metal().value());
         members.add(metal == null ? type.metal().value() : metal.sign());
         String making = words.of(type.making().value());

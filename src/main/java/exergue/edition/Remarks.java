@@ -1,5 +1,6 @@
 package exergue.edition;
 
+import exergue.edition.methods.Passage;
 import exergue.model.BookWord;
 import exergue.model.Coin;
 import exergue.model.Inline;
@@ -100,7 +101,7 @@ final class Remarks {
     private void sentence(String text) {
         if (!text.isBlank()) {
             start();
-            runs.add(new Inline.Words(Sentence.capital(text)));
+            runs.add(new Inline.Words(Passage.capital(text)));
             stop(text);
         }
     }

@@ -1,6 +1,7 @@
 package exergue.edition;
 
 import exergue.edition.EntryBlock.SideText;
+import exergue.edition.methods.Passage;
 import exergue.model.BookWord;
 import exergue.model.Coin;
 import exergue.model.Inline;
@@ -42,7 +43,7 @@ record SideTexts(BookWords words, CrossReferences references) {
         if (!side.isBlank() || !sided.besides().isEmpty()) {
             List<Inline> runs = new ArrayList<>();
             if (side.retrograde()) {
-                runs.add(new Inline.Words(Sentence.capital(words.of(BookWord.RETROGRADE)) + ". "));
+                runs.add(new Inline.Words(Passage.capital(words.of(BookWord.RETROGRADE)) + ". "));
             }
             side.description().ifPresent(text -> runs.addAll(references.inRuns(text.runs())));
             if (!sided.besides().isEmpty()) {

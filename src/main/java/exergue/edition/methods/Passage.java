@@ -49,8 +49,11 @@ public sealed interface Passage {
         }
     }
 
-    /** With a capital at its beginning. */
+    /** With a capital at its beginning; nothing stays nothing. */
     static String capital(String words) {
+        if (words.isEmpty()) {
+            return words;
+        }
         int first = words.offsetByCodePoints(0, 1);
         return words.substring(0, first).toUpperCase(Locale.ROOT) + words.substring(first);
     }

@@ -17,7 +17,7 @@ public final class Grammar {
             "eight", "nine", "ten"), ",");
 
     private static final Map<String, String> PLURALS = Map.of("die-axis", "die-axes", "thickness", "thicknesses",
-            "density", "densities");
+            "density", "densities", "entry", "entries");
 
     private Grammar() { }
 
@@ -41,7 +41,8 @@ public final class Grammar {
         return number(n) + " " + agree(n, noun);
     }
 
-    static String agree(int n, String noun) {
+    /** "coin", "coins" */
+    public static String agree(long n, String noun) {
         return n == 1 ? noun : plural(noun);
     }
 

@@ -1,12 +1,13 @@
 package exergue.cli;
 
+import exergue.edition.methods.english.Grammar;
 import exergue.finding.Findings;
 import exergue.finding.Severity;
 
 /** Counts in words: "0 errors, 1 warning". */
-final class Tally {
+final class HowMany {
 
-    private Tally() { }
+    private HowMany() { }
 
     /** Errors and warnings always, notes where there are some. */
     static String of(Findings findings) {
@@ -16,7 +17,6 @@ final class Tally {
     }
 
     static String count(long number, String singular) {
-        String plural = singular.endsWith("y") ? singular.substring(0, singular.length() - 1) + "ies" : singular + "s";
-        return number + " " + (number == 1 ? singular : plural);
+        return number + " " + Grammar.agree(number, singular);
     }
 }
