@@ -85,10 +85,10 @@ public final class Editor {
         return new Edited(editor.book(), editor.methods.findings().and(Findings.of(editor.indexes.findings())));
     }
 
-    /** " (p. 47)", if the house wants it and the page is known. */
+    /** ", p. 47", if the house wants it and the page is known. */
     private String page(String anchor, PageMap pages) {
         return catalogue.style().indexes().crossReferences() == IndexStyle.CrossReferences.NUMBERS ? ""
-                : pages.folio(anchor).map(folio -> " (" + words.of(BookWord.PAGE) + "\u00A0" + folio + ")").orElse("");
+                : pages.folio(anchor).map(folio -> ", " + words.of(BookWord.PAGE) + "\u00A0" + folio).orElse("");
     }
 
     private static MethodsLanguage methods(Language language) {

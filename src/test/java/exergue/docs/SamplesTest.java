@@ -32,7 +32,7 @@ class SamplesTest {
             "(?:<!-- (file|keys of): (\\S+) -->\n)?```yaml\n(.*?)```", Pattern.DOTALL);
 
     @ParameterizedTest
-    @ValueSource(strings = {"docs/guide.md", "docs/house-style.md", "docs/styles.md"})
+    @ValueSource(strings = {"docs/guide.md", "docs/apparatus.md", "docs/house-style.md", "docs/styles.md"})
     void samplesAreUnderstood(String page) throws IOException {
         Map<String, String> files = skeleton();
         Matcher sample = SAMPLE.matcher(Files.readString(Path.of(page)));

@@ -131,7 +131,7 @@ class ApparatusTest {
         PageMap pages = new PageMap(Map.of("c0", "3", "c1", "3", "c2", "4", "c3", "6", "c4", "9", "c5", "9"), 12);
         Book book = Editor.edit(catalogue, Map.of(), pages).book();
         assertEquals("3–4, 6, 9", Inline.plain(((Part.Listings) book.body().get(1)).listings().get(0).lines().get(0).numbers()));
-        assertTrue(book.body().get(0).toString().contains("6 (p.\u00A09)"), book.body().get(0).toString());
+        assertTrue(book.body().get(0).toString().contains("6, p.\u00A09"), book.body().get(0).toString());
     }
 
     @Test
