@@ -36,6 +36,11 @@ class PlausibilityTest {
     }
 
     @Test
+    void aWeightThatTheAuthorTakesOutIsNotReported() {
+        assertEquals(List.of(), fiveCoins().withCoin("lk-6", "2.10 g", "weight-counts: {counts: no, why: a copper core}\n").codes());
+    }
+
+    @Test
     void damagedCoinsStayOutOfTheGroup() {
         SmallTree broken = fiveCoins();
         for (int i = 10; i < 30; i++) {
