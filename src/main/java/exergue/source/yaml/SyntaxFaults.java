@@ -4,6 +4,7 @@ import exergue.finding.Code;
 import exergue.finding.Finding;
 import exergue.finding.Place;
 import exergue.source.text.SourceText;
+import java.util.Optional;
 import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 
@@ -36,8 +37,14 @@ final class SyntaxFaults {
                     "This line is indented with a tab; only spaces count as indentation.",
                     "Replace the tab by spaces, two for each level; most editors can do it for the whole file.");
         }
+        boolean escape = problem.contains("escape") || problem.contains("hexadecimal");
+        Optional<Place> open = escape ? Optional.empty() : OpenQuote.before(mark.getLine() + 1, source);
+        if (open.isPresent()) {
+            return fault(YamlCodes.UNCLOSED_QUOTE, open.get(), "The quotation marks that open here are not closed on this line.",
+                    "Put the same mark at the end of the value.");
+        }
         if (during.contains("quoted scalar")) {
-            return quoted();
+            return quoted(escape);
         }
         if (during.contains("alias") || during.contains("anchor") || during.contains("tag")
                 || problem.contains("cannot start any token") || during.contains("directive")
@@ -70,8 +77,8 @@ final class SyntaxFaults {
         return 0;
     }
 
-    private Finding quoted() {
-        if (problem.contains("escape") || problem.contains("hexadecimal")) {
+    private Finding quoted(boolean escape) {
+        if (escape) {
             return fault(YamlCodes.BACKSLASH, at(mark, 1),
                     "The backslash before “" + charAt(mark) + "” stands in double quotation marks, where it means something else.",
                     "Use single quotation marks for this value, or write the backslash twice.");

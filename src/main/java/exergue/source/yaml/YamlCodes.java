@@ -16,6 +16,10 @@ public final class YamlCodes {
             "measured:\n\tweight: 3.87 g", "measured:\n  weight: 3.87 g");
     public static final Code UNCLOSED_QUOTE = error("unclosed-quote", "A quotation mark is opened and not closed",
             UNREADABLE, "legend: \"ΚΟΡΙΝΘ", "legend: \"ΚΟΡΙΝΘ\"");
+    public static final Code TYPOGRAPHIC_QUOTES = error("typographic-quotes", "A value stands in typographic quotation marks",
+            "Only straight marks, ' or \", hold a value together. Curly ones, which word processors put in their place, "
+                    + "are letters like any other and would be printed.",
+            "number: “311”", "number: '311'");
     public static final Code TEXT_AFTER_QUOTE = error("text-after-quote", "Text goes on after the closing quotation mark",
             "A value in quotation marks ends with the second mark. An apostrophe inside single marks looks like one.",
             "description: 'Ruler's head'", "description: \"Ruler's head\"");
@@ -67,7 +71,7 @@ public final class YamlCodes {
     }
 
     public static List<Code> all() {
-        return List.of(TAB_INDENTATION, UNCLOSED_QUOTE, TEXT_AFTER_QUOTE, UNCLOSED_BRACKET, COLON_IN_VALUE,
+        return List.of(TAB_INDENTATION, UNCLOSED_QUOTE, TYPOGRAPHIC_QUOTES, TEXT_AFTER_QUOTE, UNCLOSED_BRACKET, COLON_IN_VALUE,
                 NO_SPACE_AFTER_COLON, RESERVED_SIGN, WRONG_INDENTATION, BACKSLASH, NOT_YAML, ODD_KEY, SECOND_DOCUMENT,
                 ALIAS_REFUSED, TAG_REFUSED, MERGE_KEY_REFUSED, NESTED_TOO_DEEP, DUPLICATE_KEY);
     }

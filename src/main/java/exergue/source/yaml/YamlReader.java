@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
@@ -30,6 +31,9 @@ public final class YamlReader {
 
     /** No entry nests deeper than four; a file that does so far beyond is an attack or an accident. */
     private static final int DEEPEST = 12;
+
+    /** The whole of a value in one pair of curly marks or guillemets, of whatever language. */
+    private static final Pattern IN_TYPOGRAPHIC_QUOTES = Pattern.compile("[“”„‟«»‘’‚‹›][^“”„‟«»‘‚‹›]+[“”«»‘’‹›]");
 
     private static final LoaderOptions OPTIONS = new LoaderOptions();
 
@@ -159,7 +163,18 @@ public final class YamlReader {
     private Scalar scalar(ScalarEvent event) {
         String text = source.composed(event.getValue());
         Place place = place(event);
-        return new Scalar(text, place, event.isPlain(), layout(event, text));
+        return event.isPlain() && IN_TYPOGRAPHIC_QUOTES.matcher(text).matches() ? unquoted(text, place)
+                : new Scalar(text, place, event.isPlain(), layout(event, text));
+    }
+
+    /** Reported once and read on without the marks, lest a reading in them be refused as well. */
+    private Scalar unquoted(String text, Place place) {
+        String meant = text.substring(1, text.length() - 1).strip();
+        String mark = meant.contains("'") ? "\"" : "'";
+        report(YamlCodes.TYPOGRAPHIC_QUOTES, place, "The value " + text + " stands in typographic quotation marks, which are taken as part of it.",
+                "Write " + mark + meant + mark + ", with straight marks, or " + meant + " without any. If the marks are to be printed, "
+                        + "put straight ones around them: '" + text + "'.");
+        return new Scalar(meant, place, false, Scalar.Layout.SCATTERED);
     }
 
     private Scalar.Layout layout(ScalarEvent event, String text) {
