@@ -20,7 +20,7 @@ final class MeasurementKeys {
 
     private static final Keys KEYS = new Keys("a measurement");
 
-    private static final Key<Written<String>> BY = KEYS.must("by", Texts.ID,
+    private static final Key<Written<String>> BY = KEYS.mustName("by", Texts.ID, desk -> desk.conventions().keySet(),
             "The measuring convention the readings were taken under, from conventions.yaml.", "bench-2024");
 
     private static final Map<Kind, Key<Optional<Scalar>>> READINGS = new EnumMap<>(Kind.class);

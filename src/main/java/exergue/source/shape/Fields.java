@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The keys written in one block, ready to be asked for. Unknown ones are reported as soon as it is made. */
 public final class Fields {
@@ -16,16 +17,16 @@ public final class Fields {
     private final Block<?> block;
     private final Site site;
     private final Place place;
-    private final Map<String, Value> values = new HashMap<>();
+    private final Map<String, Value.Entry> entries = new HashMap<>();
 
-    Fields(Block<?> block, Value.Entries entries, Site site) {
+    Fields(Block<?> block, Value.Entries written, Site site) {
         this.block = block;
         this.site = site;
-        this.place = entries.place();
+        this.place = written.place();
         List<Value.Entry> unknown = new ArrayList<>();
-        for (Value.Entry entry : entries.entries()) {
+        for (Value.Entry entry : written.entries()) {
             if (isKnown(entry.key().text())) {
-                values.put(entry.key().text(), entry.value());
+                entries.put(entry.key().text(), entry);
             } else {
                 unknown.add(entry);
             }
@@ -55,30 +56,42 @@ public final class Fields {
     }
 
     <T> T required(Key<T> key, Wanted<T> wanted) {
-        Value value = values.get(key.name());
-        if (value == null || isNothing(value, wanted)) {
-            site.report(ShapeCodes.MISSING_KEY, value == null ? place : value.place(),
-                    value == null ? "The key “" + key.name() + "” is missing here."
-                            : "The key “" + key.name() + "” has no value." + hintOfComment(value),
-                    "Write it: " + key.name() + ": " + (key.example().isEmpty() ? "…" : key.example()) + ".");
+        Value.Entry entry = entries.get(key.name());
+        if (entry == null || isNothing(entry.value(), wanted)) {
+            site.report(ShapeCodes.MISSING_KEY, entry == null ? site.head().orElse(place) : entry.value().place(),
+                    entry == null ? "The key “" + key.name() + "” is missing " + here() + "."
+                            : "The key “" + key.name() + "” has no value." + hintOfComment(entry.value()), write(key));
             return wanted.standIn(site.at(key.name()), place);
         }
-        Site here = site.at(key.name());
-        return wanted.bind(value, here).orElseGet(() -> wanted.standIn(here, value.place()));
+        Site here = site.at(key.name(), entry.key().place());
+        return wanted.bind(entry.value(), here).orElseGet(() -> wanted.standIn(here, entry.value().place()));
+    }
+
+    private String here() {
+        return site.head().isPresent() ? "under “" + site.key() + "”" : "here";
+    }
+
+    private String write(Key<?> key) {
+        List<String> ids = List.copyOf(key.ids(site.desk()));
+        if (ids.isEmpty()) {
+            return "Write it: " + key.name() + ": " + (key.example().isEmpty() ? "…" : key.example()) + ".";
+        }
+        String others = ids.stream().skip(1).map(id -> "“" + id + "”").collect(Collectors.joining(", "));
+        return "Write it: " + key.name() + ": " + ids.get(0) + (others.isEmpty() ? "." : ", or " + others + " in its place.");
     }
 
     <T> Optional<T> optional(Key<?> key, Wanted<T> wanted) {
-        Value value = values.get(key.name());
-        if (value == null) {
+        Value.Entry entry = entries.get(key.name());
+        if (entry == null) {
             return Optional.empty();
         }
-        if (isNothing(value, wanted)) {
-            site.at(key.name()).report(ShapeCodes.EMPTY_VALUE, value.place(),
-                    "The key “" + key.name() + "” has no value." + hintOfComment(value),
+        if (isNothing(entry.value(), wanted)) {
+            site.at(key.name()).report(ShapeCodes.EMPTY_VALUE, entry.value().place(),
+                    "The key “" + key.name() + "” has no value." + hintOfComment(entry.value()),
                     "Write a value, or delete the key.");
             return Optional.empty();
         }
-        return wanted.bind(value, site.at(key.name()));
+        return wanted.bind(entry.value(), site.at(key.name(), entry.key().place()));
     }
 
     private static boolean isNothing(Value value, Wanted<?> wanted) {
@@ -102,7 +115,7 @@ public final class Fields {
     private void reportUnknown(Value.Entry entry) {
         String name = entry.key().text();
         Optional<String> near = NearMiss.of(name, block.names());
-        near.filter(n -> !values.containsKey(n)).ifPresent(n -> values.put(n, entry.value()));
+        near.filter(n -> !entries.containsKey(n)).ifPresent(n -> entries.put(n, entry));
         List<String> elsewhere = Homes.of(name, site.root());
         String remedy;
         if (hasNoColon(entry)) {

@@ -1,5 +1,6 @@
 package exergue.source.shape;
 
+import java.util.Collection;
 import java.util.function.Function;
 
 /**
@@ -15,6 +16,7 @@ public final class Key<T> {
     private final Presence presence;
     private final String about;
     private final String example;
+    private final Function<Desk, Collection<String>> ids;
     private final Function<Fields, T> getting;
 
     /**
@@ -32,10 +34,17 @@ public final class Key<T> {
         this.presence = presence;
         this.about = words.about();
         this.example = words.example();
+        this.ids = words.ids();
         this.getting = getting.apply(this);
     }
 
-    record Words(String about, String example) { }
+    /** @param ids those declared elsewhere, one of which is wanted; none where that cannot be told */
+    record Words(String about, String example, Function<Desk, Collection<String>> ids) { }
+
+    /** The ids one of which is wanted, in the order in which they are declared. */
+    Collection<String> ids(Desk desk) {
+        return ids.apply(desk);
+    }
 
     T from(Fields fields) {
         return getting.apply(fields);

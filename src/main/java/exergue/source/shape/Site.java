@@ -7,6 +7,7 @@ import exergue.model.Written;
 import exergue.source.markdown.Manuscript;
 import exergue.source.text.Notebook;
 import exergue.source.yaml.Scalar;
+import java.util.Optional;
 
 /**
  * Where the reader is in a file: in which entry, under which key. Reports with that path.
@@ -16,29 +17,36 @@ import exergue.source.yaml.Scalar;
  * @param entry the id of the entry: the file's name, or the id a block stands under
  * @param path  in the data: {@code measured.weight}
  * @param key   the last key of the path
+ * @param head  where that key is written; empty in the file itself and in a member of a list
  */
-public record Site(Desk desk, Wanted<?> root, Written<String> entry, String path, String key) {
+public record Site(Desk desk, Wanted<?> root, Written<String> entry, String path, String key, Optional<Place> head) {
 
     public static Site ofFile(Desk desk, Wanted<?> root, Written<String> entry) {
-        return new Site(desk, root, entry, "", "");
+        return new Site(desk, root, entry, "", "", Optional.empty());
     }
 
     public Site at(String name) {
-        return new Site(desk, root, entry, path.isEmpty() ? name : path + "." + name, name);
+        return new Site(desk, root, entry, path.isEmpty() ? name : path + "." + name, name, Optional.empty());
+    }
+
+    /** @param written where the key is written, perhaps not quite so spelt */
+    Site at(String name, Place written) {
+        Site inside = at(name);
+        return new Site(desk, root, entry, inside.path, name, Optional.of(written));
     }
 
     Site member(int number) {
-        return new Site(desk, root, entry, path + "[" + number + "]", key);
+        return new Site(desk, root, entry, path + "[" + number + "]", key, Optional.empty());
     }
 
     Site entry(Scalar id) {
         Site inside = at(id.text());
-        return new Site(desk, root, new Written<>(id.text(), id.place()), inside.path, id.text());
+        return new Site(desk, root, new Written<>(id.text(), id.place()), inside.path, id.text(), Optional.of(id.place()));
     }
 
     /** The same place with nobody listening. */
     Site muted() {
-        return new Site(desk.with(new Notebook()), root, entry, path, key);
+        return new Site(desk.with(new Notebook()), root, entry, path, key, head);
     }
 
     /** One value of prose as the Markdown reader wants it. */
