@@ -82,8 +82,8 @@ class BindingTest {
     void aConventionIsBoundBeforeTheReadingsUnderIt() {
         Map<String, String> files = Trees.sound();
         files.put("conventions.yaml", "bench:\n  title: bench\n  decimal-mark: comma\n"
-                + "  weight: {unit: g, gr: grains, resolution: 0.1 grain}\n  diameter: {direction: side to side}\n"
-                + "  axis: {notation: degrees, turning: anticlockwise, resolution: 0.5 h}\n");
+                + "  weight: {unit: g, gr: grains, resolution: '0,1 grain'}\n  diameter: {direction: side to side}\n"
+                + "  axis: {notation: degrees, turning: anticlockwise, resolution: '0,5 h'}\n");
         files.put("coins/lk-1.yaml", "id: lk-1\ntype: owl\nmeasured: {by: bench, weight: '3,87'}\n");
         Catalogue catalogue = read(files);
         Convention bench = catalogue.conventions().get("bench").value();

@@ -13,11 +13,11 @@ import exergue.source.shape.Key;
 import exergue.source.shape.Keys;
 import exergue.source.shape.Text;
 import exergue.source.shape.Texts;
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
-/** What stands under an id in conventions.yaml: who measured, with what, how. */
+/** What stands under an id in conventions.yaml: who measured, with what, how. Its parts wait to hear whether it writes decimals with a comma. */
 final class ConventionKeys {
 
     private static final List<String> SIZE_SCALES =
@@ -33,12 +33,12 @@ final class ConventionKeys {
             "The published work the figures come from, from works.yaml, works.json or works.bib.", "hallam-1931");
     private static final Key<Optional<Written<String>>> CLEANING = KEYS.may("cleaning", Texts.WORDS,
             "State of the coins when they were measured.", "as found");
-    private static final Key<Convention.Weighing> WEIGHT = KEYS.or("weight", weighing(), "", "How and on what coins were weighed.", "");
-    private static final Key<Convention.Sizing> DIAMETER = KEYS.or("diameter", sizing(), "", "How diameters were taken.", "");
-    private static final Key<Convention.Turning> AXIS = KEYS.or("axis", turning(), "", "How die-axes were taken.", "");
+    private static final Key<Function<Boolean, Convention.Weighing>> WEIGHT = KEYS.or("weight", weighing(), "", "How and on what coins were weighed.", "");
+    private static final Key<Function<Boolean, Convention.Sizing>> DIAMETER = KEYS.or("diameter", sizing(), "", "How diameters were taken.", "");
+    private static final Key<Function<Boolean, Convention.Turning>> AXIS = KEYS.or("axis", turning(), "", "How die-axes were taken.", "");
     private static final Key<Written<Boolean>> DECIMAL_MARK = KEYS.or("decimal-mark",
             Texts.choice(List.of("point", "comma"), "comma"::equals), "point",
-            "The decimal mark of this source: with comma, 3,87 g is read as 3.87 g.", "comma");
+            "The decimal mark of this source: with comma, 3,87 g is read as 3.87 g.", "point");
 
     static final Block<Written<Convention>> BLOCK = KEYS.block(ConventionKeys::bind);
 
@@ -46,8 +46,9 @@ final class ConventionKeys {
 
     private static Written<Convention> bind(Fields f) {
         Written<String> id = f.site().entry();
+        boolean comma = f.get(DECIMAL_MARK).value();
         return new Written<>(new Convention(id.value(), f.get(TITLE).value(), plain(f.get(BY)), plain(f.get(WHEN)),
-                plain(f.get(WORK)), f.get(WEIGHT), f.get(DIAMETER), f.get(AXIS), f.get(DECIMAL_MARK).value(),
+                plain(f.get(WORK)), f.get(WEIGHT).apply(comma), f.get(DIAMETER).apply(comma), f.get(AXIS).apply(comma), comma,
                 plain(f.get(CLEANING))), id.place());
     }
 
@@ -55,19 +56,19 @@ final class ConventionKeys {
         return written.map(Written::value);
     }
 
-    private static Block<Convention.Weighing> weighing() {
+    private static Block<Function<Boolean, Convention.Weighing>> weighing() {
         Keys keys = new Keys("how coins were weighed");
         Key<Optional<Written<String>>> instrument = keys.may("instrument", Texts.WORDS, "The balance.", "a balance reading to 0.01 g");
         Key<Optional<Written<Unit>>> unit = keys.may("unit", unit(Kind.WEIGHT), "The unit of a figure without one.", "g");
         Key<Optional<Written<Convention.GrMeans>>> gr = keys.may("gr", Texts.choice(List.of("grains", "grammes"),
                 word -> word.equals("grains") ? Convention.GrMeans.GRAINS : Convention.GrMeans.GRAMMES),
                 "What the letters gr stand for in this source. They are never guessed.", "grains");
-        Key<Optional<BigDecimal>> resolution = keys.may("resolution", StepText.of(Kind.WEIGHT), "The smallest step of the balance.", "0.01 g");
-        return keys.block(f -> new Convention.Weighing(plain(f.get(instrument)), plain(f.get(unit)),
-                plain(f.get(gr)).orElse(Convention.GrMeans.NOT_SAID), f.get(resolution)));
+        Key<Optional<StepText.Step>> resolution = keys.may("resolution", StepText.of(Kind.WEIGHT), "The smallest step of the balance.", "0.01 g");
+        return keys.block(f -> comma -> new Convention.Weighing(plain(f.get(instrument)), plain(f.get(unit)),
+                plain(f.get(gr)).orElse(Convention.GrMeans.NOT_SAID), f.get(resolution).flatMap(step -> step.read(comma))));
     }
 
-    private static Block<Convention.Sizing> sizing() {
+    private static Block<Function<Boolean, Convention.Sizing>> sizing() {
         Keys keys = new Keys("how diameters were taken");
         Key<Optional<Written<String>>> instrument = keys.may("instrument", Texts.WORDS, "The instrument.", "a vernier caliper");
         Key<Optional<Written<Unit>>> unit = keys.may("unit", unit(Kind.DIAMETER), "The unit of a figure without one.", "mm");
@@ -76,13 +77,13 @@ final class ConventionKeys {
                 "Along which line a diameter was taken.", "greatest");
         Key<Optional<Written<String>>> scale = keys.may("size-scale", Texts.choice(SIZE_SCALES, word -> word),
                 "The printed scale of sizes that this source uses.", "mionnet-1805");
-        Key<Optional<BigDecimal>> resolution = keys.may("resolution", StepText.of(Kind.DIAMETER), "The smallest step of the instrument.", "0.1 mm");
-        return keys.block(f -> new Convention.Sizing(plain(f.get(instrument)), plain(f.get(unit)),
+        Key<Optional<StepText.Step>> resolution = keys.may("resolution", StepText.of(Kind.DIAMETER), "The smallest step of the instrument.", "0.1 mm");
+        return keys.block(f -> comma -> new Convention.Sizing(plain(f.get(instrument)), plain(f.get(unit)),
                 plain(f.get(direction)).orElse(Convention.Direction.NOT_SAID), plain(f.get(scale)),
-                f.get(resolution)));
+                f.get(resolution).flatMap(step -> step.read(comma))));
     }
 
-    private static Block<Convention.Turning> turning() {
+    private static Block<Function<Boolean, Convention.Turning>> turning() {
         Keys keys = new Keys("how die-axes were taken");
         Key<Optional<Written<Convention.AxisNotation>>> notation = keys.may("notation",
                 Texts.oneOf(List.of(Convention.AxisNotation.values()), Convention.AxisNotation::word, "not said"),
@@ -90,9 +91,9 @@ final class ConventionKeys {
         Key<Written<Boolean>> turning = keys.or("turning",
                 Texts.choice(List.of("clockwise", "anticlockwise"), "anticlockwise"::equals), "clockwise",
                 "Which way round the axis is counted.", "anticlockwise");
-        Key<Optional<BigDecimal>> resolution = keys.may("resolution", StepText.of(Kind.AXIS), "The smallest step that was noted.", "1 h");
-        return keys.block(f -> new Convention.Turning(plain(f.get(notation)).orElse(Convention.AxisNotation.NOT_SAID),
-                f.get(turning).value(), f.get(resolution)));
+        Key<Optional<StepText.Step>> resolution = keys.may("resolution", StepText.of(Kind.AXIS), "The smallest step that was noted.", "1 h");
+        return keys.block(f -> comma -> new Convention.Turning(plain(f.get(notation)).orElse(Convention.AxisNotation.NOT_SAID),
+                f.get(turning).value(), f.get(resolution).flatMap(step -> step.read(comma))));
     }
 
     private static Text<Written<Unit>> unit(Kind kind) {
