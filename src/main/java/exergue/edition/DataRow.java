@@ -9,6 +9,7 @@ import java.util.Optional;
  * One coin as the data files give it.
  *
  * @param metal      id of the metal, not the sign the book prints
+ * @param struck     when, and with which legends
  * @param findSpot   coarse name of the find-spot; the exact place never goes into a data file
  * @param figures    one for each kind that the house prints, in its order
  * @param fineness   what its density means, as printed: "52 (51–54) per cent gold"
@@ -19,7 +20,7 @@ import java.util.Optional;
  * @param page       folio of the page it stands on; empty while pages are not known
  */
 public record DataRow(String id, String number, String type, String mint, Optional<String> ruler,
-                      String denomination, String metal, List<Figure> figures, Optional<String> fineness, List<Other> others, String line, List<String> damage,
+                      String denomination, String metal, Struck struck, List<Figure> figures, Optional<String> fineness, List<Other> others, String line, List<String> damage,
                       boolean weightCounts, Optional<String> collection, Optional<String> findSpot,
                       Optional<String> page) {
 
@@ -28,6 +29,18 @@ public record DataRow(String id, String number, String type, String mint, Option
         others = List.copyOf(others);
         damage = List.copyOf(damage);
     }
+
+    /**
+     * What the dies say, and when they were used: the coin's own where it differs from its type, else the type's.
+     *
+     * @param eraDate        year of an era that stands on the coin, as printed
+     * @param obverseLegend  as printed
+     */
+    public record Struck(Optional<Dated> date, Optional<String> eraDate, Optional<String> obverseLegend,
+                         Optional<String> reverseLegend) { }
+
+    /** @param edtf the date as recorded; @param printed as in the book */
+    public record Dated(String edtf, String printed) { }
 
     /**
      * Another hand's figure.

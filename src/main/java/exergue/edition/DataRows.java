@@ -8,6 +8,7 @@ import exergue.model.Catalogue;
 import exergue.model.Coin;
 import exergue.model.ReadingChoice;
 import exergue.model.ReadingChoice.Chosen;
+import exergue.model.Side;
 import exergue.model.Type;
 import exergue.model.Written;
 import java.math.BigDecimal;
@@ -26,6 +27,7 @@ public final class DataRows {
     private final ReadingChoice choice;
     private final Map<String, Type> types;
     private final MeasurementLine line;
+    private final DateWords dates;
     private final Map<String, Coin> coins = new HashMap<>();
 
     private DataRows(Catalogue catalogue, PageMap pages) {
@@ -34,6 +36,7 @@ public final class DataRows {
         this.choice = ReadingChoice.of(catalogue.style());
         this.types = Editor.types(catalogue);
         this.line = MeasurementLine.of(catalogue, types);
+        this.dates = new DateWords(catalogue.style());
         catalogue.coins().forEach(coin -> coins.put(Anchors.coin(coin.id().value()), coin));
     }
 
@@ -58,10 +61,20 @@ public final class DataRows {
         }
         boolean hasWeight = choice.choose(coin, type, Kind.WEIGHT).figure().isPresent();
         return new DataRow(coin.id().value(), specimen.number(), type.id().value(), type.mint().value(),
-                type.ruler().map(Written::value), type.denomination().value(), type.metal().value(), figures,
+                type.ruler().map(Written::value), type.denomination().value(), type.metal().value(), struck(coin, type), figures,
                 Fineness.of(coin, type, choice).map(Fineness::text), others(coin, type), specimen.line(), coin.damage().stream().map(damage -> damage.value().word()).toList(),
                 hasWeight && coin.weightInStatistics(), coin.holding().map(holding -> holding.collection().value()),
                 findSpot(coin), pages.folio(specimen.id()));
+    }
+
+    private DataRow.Struck struck(Coin coin, Type type) {
+        return new DataRow.Struck(type.date().map(date -> new DataRow.Dated(date.value().edtf(), dates.of(date))),
+                coin.eraDate().or(type::eraDate).map(dates::of), legend(coin.obverse(), type.obverse()),
+                legend(coin.reverse(), type.reverse()));
+    }
+
+    private static Optional<String> legend(Side coin, Side type) {
+        return coin.legend().or(type::legend).map(legend -> legend.value().printed());
     }
 
     private List<DataRow.Other> others(Coin coin, Type type) {

@@ -35,7 +35,8 @@ public final class CatalogueCsv {
 
     private static List<String> headings(List<DataRow> rows) {
         List<String> headings = new ArrayList<>(
-                List.of("id", "number", "type", "mint", "ruler", "denomination", "metal"));
+                List.of("id", "number", "type", "mint", "ruler", "denomination", "metal", "date-edtf", "date-printed",
+                        "era-date", "obverse-legend", "reverse-legend"));
         List<Figure> figures = rows.isEmpty() ? List.of() : rows.get(0).figures();
         for (Figure figure : figures) {
             String word = figure.kind().word();
@@ -49,7 +50,9 @@ public final class CatalogueCsv {
 
     private static List<String> cells(DataRow row) {
         List<String> cells = new ArrayList<>(List.of(row.id(), row.number(), row.type(), row.mint(),
-                row.ruler().orElse(""), row.denomination(), row.metal()));
+                row.ruler().orElse(""), row.denomination(), row.metal(), row.struck().date().map(DataRow.Dated::edtf).orElse(""),
+                row.struck().date().map(DataRow.Dated::printed).orElse(""), row.struck().eraDate().orElse(""),
+                row.struck().obverseLegend().orElse(""), row.struck().reverseLegend().orElse("")));
         for (Figure figure : row.figures()) {
             cells.addAll(List.of(figure.recorded(), figure.convention().orElse(""), figure.status(),
                     value(figure, 0), value(figure, 1), figure.printed()));

@@ -10,6 +10,7 @@ import java.util.Optional;
 
 /**
  * The catalogue's data as JSON: {@code {"source-commit", "coins": [{"id", "number", "type", "mint", "ruler", "denomination", "metal",
+ * "date": {"edtf", "printed"}, "era-date", "obverse-legend", "reverse-legend",
  * "weight": {"status", "why", "by", "recorded", "values", "unit", "printed"}, "diameter", "axis", …,
  * "fineness", "other-hands": [{"what", "by", "recorded", "values", "unit"}],
  * "measurement-line", "damage", "weight-counts", "collection", "find-spot", "page"}]}}. Values are exact numbers in
@@ -47,6 +48,7 @@ public final class CatalogueJson {
         write("ruler", row.ruler(), json);
         json.writeStringField("denomination", row.denomination());
         json.writeStringField("metal", row.metal());
+        write(row.struck(), json);
         for (Figure figure : row.figures()) {
             write(figure, json);
         }
@@ -67,6 +69,18 @@ public final class CatalogueJson {
         write("find-spot", row.findSpot(), json);
         write("page", row.page(), json);
         json.writeEndObject();
+    }
+
+    private static void write(DataRow.Struck struck, JsonGenerator json) throws IOException {
+        if (struck.date().isPresent()) {
+            json.writeObjectFieldStart("date");
+            json.writeStringField("edtf", struck.date().get().edtf());
+            json.writeStringField("printed", struck.date().get().printed());
+            json.writeEndObject();
+        }
+        write("era-date", struck.eraDate(), json);
+        write("obverse-legend", struck.obverseLegend(), json);
+        write("reverse-legend", struck.reverseLegend(), json);
     }
 
     private static void write(Figure figure, JsonGenerator json) throws IOException {

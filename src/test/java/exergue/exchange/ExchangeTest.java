@@ -23,7 +23,8 @@ import org.junit.jupiter.api.Test;
 class ExchangeTest {
 
     private static final DataRow PLAIN = new DataRow("lk-1", "1", "t-1", "lakeia", Optional.of("kallor"), "drachm",
-            "silver", List.of(
+            "silver", new DataRow.Struck(Optional.of(new DataRow.Dated("-0309~/-0304~", "c. 310–305 BC")),
+                    Optional.of("year 35 (278/7 BC)"), Optional.of("ΒΑΣΙ[ΛΕ]ΩΣ"), Optional.of("ΛΥ, ΚΑ")), List.of(
                     new Figure(Kind.WEIGHT, "read", Optional.empty(), Optional.of("old"), "59.7 gr",
                             List.of(new BigDecimal("3.868487427")), "g", "3.87 g"),
                     new Figure(Kind.DIAMETER, "read", Optional.empty(), Optional.of("bench"), "18 x 17 mm",
@@ -35,6 +36,7 @@ class ExchangeTest {
             "3.87 g, 18 × 17 mm, –", List.of("broken", "pierced"), false, Optional.of("Cab."), Optional.of("the lake"),
             Optional.of("xii"));
     private static final DataRow BARE = new DataRow("lk-2", "2", "t-1", "lakeia", Optional.empty(), "drachm", "silver",
+            new DataRow.Struck(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()),
             List.of(new Figure(Kind.WEIGHT, "missing", Optional.empty(), Optional.empty(), "", List.of(), "", "–"),
                     new Figure(Kind.DIAMETER, "missing", Optional.empty(), Optional.empty(), "", List.of(), "", "–"),
                     new Figure(Kind.AXIS, "read", Optional.empty(), Optional.of("bench"), "ΒΑΣ\nline",
@@ -62,6 +64,8 @@ class ExchangeTest {
     void theTableReadsBackCellByCell() throws IOException {
         List<CSVRecord> table = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get()
                 .parse(new StringReader(CatalogueCsv.of(ROWS))).getRecords();
+        assertEquals("-0309~/-0304~", table.get(0).get("date-edtf"));
+        assertEquals("ΛΥ, ΚΑ", table.get(0).get("reverse-legend"));
         assertEquals("3.868487427", table.get(0).get("weight-g"));
         assertEquals("17", table.get(0).get("diameter-mm-second"));
         assertEquals("missing: worn, \"flat\"", table.get(0).get("axis-recorded"));
