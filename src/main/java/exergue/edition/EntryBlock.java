@@ -33,10 +33,11 @@ public sealed interface EntryBlock {
      * @param specimens   in order
      * @param notes       prose after the rows
      * @param runningHead mint and ruler for the head of the page
+     * @param continued   over a page that the entry runs on to, after its numbers: "Drachm (continued)"
      */
     record Entry(String id, String numbers, List<String> firstLine, List<SideText> sides,
                  List<ReferenceText> references, List<Specimen> specimens, List<Prose> notes,
-                 String runningHead) implements EntryBlock {
+                 String runningHead, String continued) implements EntryBlock {
         public Entry {
             firstLine = List.copyOf(firstLine);
             sides = List.copyOf(sides);

@@ -3,6 +3,7 @@ package exergue.edition;
 import exergue.edition.BookOrder.TypeInBook;
 import exergue.edition.EntryBlock.Entry;
 import exergue.edition.methods.Passage;
+import exergue.model.BookWord;
 import exergue.model.Catalogue;
 import exergue.model.Making;
 import exergue.model.Metal;
@@ -40,7 +41,7 @@ final class EntryMaker {
         return new Entry(Anchors.type(type.id().value()), numbers.range(inBook.coins()), firstLine(type),
                 sides.of(type), ReferenceTexts.of(type.references(), catalogue.works(), words),
                 specimens.of(inBook),
-                references.in(type.note()), runningHead(type));
+                references.in(type.note()), runningHead(type), continued(type));
     }
 
     /** Denomination, metal, date, year of an era, weight standard; after the metal what is unusual in making or shape, not said twice. */
@@ -60,6 +61,10 @@ final class EntryMaker {
         type.eraDate().map(dates::of).ifPresent(members::add);
         type.standard().map(Written::value).ifPresent(members::add);
         return List.copyOf(members);
+    }
+
+    private String continued(Type type) {
+        return Passage.capital(type.denomination().value()) + " (" + words.of(BookWord.CONTINUED) + ")";
     }
 
     private String runningHead(Type type) {

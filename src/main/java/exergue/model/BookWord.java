@@ -18,6 +18,8 @@ public enum BookWord {
     PLATE("Plate", "Planche", "Tafel", "Tavola"),
     /** Before the number of a plate, in an entry. */
     PLATE_SHORT("pl.", "pl.", "Taf.", "tav."),
+    /** Of an entry, over a page that it runs on to. */
+    CONTINUED("continued", "suite", "Fortsetzung", "continua"),
     SCALE("scale", "échelle", "Maßstab", "scala"),
     NOT_TO_SCALE("not to scale", "hors échelle", "nicht maßstäblich", "non in scala"),
     NUMBER("no.", "n°", "Nr.", "n."),

@@ -5,6 +5,7 @@ import exergue.edition.EntryBlock;
 import exergue.edition.Specimen;
 import exergue.measure.Kind;
 import exergue.model.HouseStyle.Rows;
+import exergue.model.Inline;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -16,6 +17,8 @@ import java.util.Set;
 final class EntryValues {
 
     private static final int PART_LEVEL = 1;
+    /** No more letters than these fit one line beside the figures of a row, whatever columns there are. */
+    private static final int ONE_LINE = 75;
 
     private final Marks marks;
     private final Markup markup;
@@ -86,7 +89,8 @@ final class EntryValues {
 
     private void entry(Map<String, Object> value, EntryBlock.Entry entry, List<Kind> columns) {
         value.put("kind", "entry");
-        value.put("anchor", marks.add(Marks.Kind.ENTRY, entry.id(), "", entry.runningHead()));
+        value.put("anchor", marks.addEntry(entry.id(), entry.runningHead(),
+                new Marks.RunsOn(entry.numbers(), entry.continued())));
         value.put("numbers", entry.numbers());
         value.put("firstLine", entry.firstLine());
         value.put("sides", entry.sides().stream().map(this::side).toList());
@@ -127,6 +131,7 @@ final class EntryValues {
         value.put("members", coin.cells().stream().map(Alignment::member).filter(m -> !m.isEmpty()).toList());
         value.put("dies", coin.dies());
         value.put("more", !coin.text().isEmpty());
+        value.put("tall", Inline.plain(coin.text()).length() > ONE_LINE || !coin.notes().isEmpty());
         value.put("text", BookValues.finished(markup.of(coin.text())));
         value.put("notes", BookValues.finished(prose.of(coin.notes(), 4)));
         value.put("plate", coin.plate());

@@ -1,7 +1,9 @@
 package exergue.typeset;
 
+import exergue.model.TemplateSet;
 import exergue.typeset.Marks.Kind;
 import exergue.typeset.Marks.Mark;
+import exergue.typeset.Marks.RunsOn;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,10 +20,12 @@ final class Heads {
     private final SetPages pages;
     private final Map<String, String> kinds;
     private final String bookTitle;
+    private final TemplateSet set;
 
     /** @param kinds kind of each part by its id */
-    Heads(SetPages pages, Map<String, String> kinds, String bookTitle) {
+    Heads(SetPages pages, Map<String, String> kinds, String bookTitle, TemplateSet set) {
         this.pages = pages;
+        this.set = set;
         this.kinds = kinds;
         this.bookTitle = bookTitle;
     }
@@ -31,6 +35,7 @@ final class Heads {
         List<List<Mark>> byPage = pages.byPage();
         Mark part = null;
         String running = "";
+        RunsOn open = RunsOn.NOTHING;
         for (int page = 0; page < pages.count(); page++) {
             List<Mark> here = byPage.get(page);
             Optional<Mark> opened = here.stream().filter(mark -> mark.kind() == Kind.PART).reduce((a, b) -> b);
@@ -38,10 +43,16 @@ final class Heads {
             part = opened.orElse(part);
             running = opened.map(Mark::head).orElse(running);
             String head = coins.isEmpty() ? running : coins.get(0).head();
-            sheets.add(sheet(page, part, opened.isPresent(), head, here));
+            Map<String, Object> sheet = sheet(page, part, opened.isPresent(), head, here);
+            RunsOn fromBefore = here.isEmpty() || here.get(0).kind() != Kind.COIN ? RunsOn.NOTHING : open;
+            sheet.put("continuedNumbers", fromBefore.numbers());
+            sheet.put("continued", fromBefore.words());
+            sheets.add(sheet);
+            open = here.stream().filter(mark -> mark.kind() == Kind.ENTRY).map(Mark::runsOn).reduce(open, (a, b) -> b);
             running = coins.isEmpty() ? running : coins.get(coins.size() - 1).head();
         }
         Map<String, Object> values = new LinkedHashMap<>();
+        values.put("set", set.word());
         values.put("sheets", sheets);
         return values;
     }

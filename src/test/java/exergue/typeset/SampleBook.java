@@ -215,7 +215,7 @@ final class SampleBook {
                                 words(DESCRIPTIONS[(type + 1) % 4]))),
                 List.of(new ReferenceText("", "Hallam", "" + (14 + type)),
                         new ReferenceText("variant of", "JL 12", "p. 47, no. 3")),
-                specimens, notes, head);
+                specimens, notes, head, "Drachm (continued)");
     }
 
     private static Specimen coin(int number) {

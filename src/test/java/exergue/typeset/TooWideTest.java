@@ -26,7 +26,7 @@ class TooWideTest {
                 "", Alone.NOTHING);
         Book book = new Book("en", SampleBook.title(), List.of(), List.of(new Part.Entries("catalogue",
                 SampleBook.words("Catalogue"), List.of(new Entry("type.a", "1", List.of("Drachm"), List.of(), List.of(),
-                List.of(coin), List.of(), "Lykaia")))), List.of());
+                List.of(coin), List.of(), "Lykaia", "")))), List.of());
         Setting setting = new Setting(MemoryTree.ofText(Map.of()), TemplateChoice.USUAL, Rows.ALIGNED,
                 Map.of("lk-1", COIN), new Stamp("0".repeat(32)), Progress.SILENT);
         return Typesetter.typeset(book, setting, OutputStream.nullOutputStream()).findings().all().stream()
