@@ -81,6 +81,10 @@ public enum ReadingFault {
             "The troy ounce is a tenth heavier than the avoirdupois ounce.",
             "weight: 1 oz", "weight: 1 oz t"),
 
+    DRAM_NOT_SAID("dram-not-said", true, "It is not said which dram is meant",
+            "The apothecaries’ dram of 60 grains is more than twice the avoirdupois dram, and old books call both a dram.",
+            "weight: 2 drams", "weight: 2 dr ap"),
+
     PARTS_DO_NOT_ADD("parts-do-not-add", true, "The parts of the weight do not make one weight",
             "Parts are added only where they plainly belong together: one system, the larger unit "
                     + "first, fractions only at the end.",

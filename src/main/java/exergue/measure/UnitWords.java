@@ -9,14 +9,16 @@ import java.util.stream.Collectors;
 
 /**
  * Finds the words that stand for units and settles the ones with several meanings: {@code gr} by what the convention
- * says, {@code oz} and {@code grains} by the units beside them or the convention's own unit. What stays open is refused.
+ * says, {@code oz}, {@code dram} and {@code grains} by the units beside them or the convention's own unit. What stays open is refused.
  */
 final class UnitWords {
 
     private static final int LONGEST = 4;
-    private static final Map<String, List<Unit>> MEANINGS = meanings();
     private static final List<String> GR = List.of("gr", "grs");
     private static final List<String> OUNCES = List.of("oz", "ounce", "ounces");
+    private static final List<String> DRAMS = List.of("dr", "drs", "dram", "drams", "drachm", "drachms");
+
+    private static final Map<String, List<Unit>> MEANINGS = meanings();
 
     private UnitWords() { }
 
@@ -25,9 +27,10 @@ final class UnitWords {
         for (Unit unit : Units.all()) {
             unit.spellings().forEach(spelling -> meanings.put(spelling, List.of(unit)));
         }
-        List.of("gr", "grs").forEach(word -> meanings.put(word, List.of(Units.GRAIN, Units.FRENCH_GRAIN, Units.GRAM)));
+        GR.forEach(word -> meanings.put(word, List.of(Units.GRAIN, Units.FRENCH_GRAIN, Units.GRAM)));
         List.of("grain", "grains").forEach(word -> meanings.put(word, List.of(Units.GRAIN, Units.FRENCH_GRAIN)));
-        List.of("oz", "ounce", "ounces").forEach(word -> meanings.put(word, List.of(Units.TROY_OUNCE, Units.OUNCE)));
+        OUNCES.forEach(word -> meanings.put(word, List.of(Units.TROY_OUNCE, Units.OUNCE)));
+        DRAMS.forEach(word -> meanings.put(word, List.of(Units.APOTHECARIES_DRAM, Units.DRAM)));
         return meanings;
     }
 
@@ -94,7 +97,7 @@ final class UnitWords {
         if (settled.isEmpty() && !gr) {
             settled = weighing.unit().flatMap(unit -> ofSystem(word, unit));
         }
-        if (settled.isEmpty() && !gr && !OUNCES.contains(word.word())) {
+        if (settled.isEmpty() && !gr && !OUNCES.contains(word.word()) && !DRAMS.contains(word.word())) {
             settled = Optional.of(Units.GRAIN);
         }
         return settled.<Step<Unit>>map(Step::done).orElseGet(() -> open(word, figure, task));
@@ -111,6 +114,11 @@ final class UnitWords {
                             + " can mean the troy ounce of 31.10 g or the avoirdupois ounce of 28.35 g.",
                     "Write oz t or oz av, or name the unit in the convention.");
         }
+        if (DRAMS.contains(word.word())) {
+            return task.stop(ReadingFault.DRAM_NOT_SAID, word, task.quoted(word)
+                            + " can mean the avoirdupois dram of 1.77 g or the apothecaries’ dram of 3.89 g.",
+                    "Write dr av or dr ap, or name the unit in the convention.");
+        }
         return task.stop(ReadingFault.GR_NOT_SAID, word, task.quoted(word) + " can mean grains or grammes, and "
                         + task.silent("say which") + ": " + GrAmbiguity.offer(figure) + ".",
                 "Write g or grains in the entry, or say gr: grains or gr: grammes in the convention of this source.");
@@ -119,7 +127,7 @@ final class UnitWords {
     /** The units a kind of reading may stand in, as a list for a message. */
     static String known(Kind kind) {
         return switch (kind) {
-            case WEIGHT -> "g, mg, kg, grains, dwt, oz t, oz av, drams, carats, tolas, livres, onces, gros, "
+            case WEIGHT -> "g, mg, kg, grains, dwt, oz t, oz av, dr av, dr ap, carats, tolas, livres, onces, gros, "
                     + "French grains, zolotniks or dolyas";
             case DIAMETER, THICKNESS -> "mm, cm, in, sixteenths of an inch or Paris lignes";
             case AXIS -> "clock hours (6 h), degrees (180°) or an arrow (↓)";

@@ -8,8 +8,8 @@ import java.util.stream.Stream;
 /**
  * The one table of units. Figures that other books round are kept here as the fraction that defines them.
  *
- * <p>Three words stand for more than one unit and so are in no unit's spellings: {@code gr}, {@code oz}, and
- * {@code grains} beside French units. {@link UnitWords} settles them from the convention and the company they keep.
+ * <p>Four words stand for more than one unit and so are in no unit's spellings: {@code gr}, {@code oz}, {@code dram},
+ * and {@code grains} beside French units. {@link UnitWords} settles them from the convention and the company they keep.
  */
 public final class Units {
 
@@ -27,7 +27,7 @@ public final class Units {
     private static final String FUNT = "409.51241";
 
     public static final Unit GRAM = new Unit("gram", "g", "gram", "grams", Dimension.MASS, UnitSystem.METRIC,
-            Ratio.ONE, SI, List.of("g", "gm", "gms", "gram", "grams", "gramme", "grammes"));
+            Ratio.ONE, SI, List.of("g", "gm", "gms", "grm", "grms", "gram", "grams", "gramme", "grammes"));
     public static final Unit MILLIGRAM = new Unit("milligram", "mg", "milligram", "milligrams", Dimension.MASS,
             UnitSystem.METRIC, Ratio.of("0.001"), SI,
             List.of("mg", "milligram", "milligrams", "milligramme", "milligrammes"));
@@ -50,8 +50,11 @@ public final class Units {
     public static final Unit DRAM = new Unit("avoirdupois-dram", "dr av", "avoirdupois dram", "avoirdupois drams",
             Dimension.MASS, UnitSystem.AVOIRDUPOIS, Ratio.of("1.7718451953125"),
             POUND_1959.with(": one sixteenth of the avoirdupois ounce"),
-            List.of("dram", "drams", "dr av", "dr avdp", "dram av", "drams av", "avoirdupois dram",
-                    "avoirdupois drams"));
+            List.of("dr av", "drs av", "dr avdp", "dram av", "drams av", "avoirdupois dram", "avoirdupois drams"));
+    public static final Unit APOTHECARIES_DRAM = new Unit("apothecaries-dram", "dr ap", "apothecaries’ dram",
+            "apothecaries’ drams", Dimension.MASS, UnitSystem.TROY, Ratio.of("3.8879346"), POUND_1959.with(": 60 grains"),
+            List.of("dr ap", "drs ap", "dram ap", "drams ap", "apothecaries dram",
+                    "apothecaries drams"));
     public static final Unit CARAT = new Unit("carat", "ct", "metric carat", "metric carats", Dimension.MASS,
             UnitSystem.JEWELLERS, Ratio.of("0.2"),
             UnitSource.remembered("4th General Conference on Weights and Measures, 1907"),
@@ -111,7 +114,7 @@ public final class Units {
             List.of("cm²", "cm2", "sq cm", "square centimetre", "square centimetres"));
 
     private static final List<Unit> ALL = List.of(GRAM, MILLIGRAM, KILOGRAM, GRAIN, PENNYWEIGHT, TROY_OUNCE, OUNCE,
-            DRAM, CARAT, TOLA, LIVRE, MARC, ONCE, GROS, DENIER, FRENCH_GRAIN, ZOLOTNIK, DOLYA, MILLIMETRE,
+            DRAM, APOTHECARIES_DRAM, CARAT, TOLA, LIVRE, MARC, ONCE, GROS, DENIER, FRENCH_GRAIN, ZOLOTNIK, DOLYA, MILLIMETRE,
             CENTIMETRE, INCH, SIXTEENTH, LIGNE, HOUR, DEGREE, GRAM_PER_CM3, SQUARE_MILLIMETRE, SQUARE_CENTIMETRE);
 
     private Units() { }

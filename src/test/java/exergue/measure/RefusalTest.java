@@ -16,7 +16,8 @@ class RefusalTest {
     @CsvSource(delimiter = '|', quoteCharacter = '~', ignoreLeadingAndTrailingWhitespace = false, value = {
             "WEIGHT|59.7 gr||GR_NOT_SAID|5|2|g or grains", "WEIGHT|59.7 gr.||GR_NOT_SAID|5|3|g or grains",
             "WEIGHT|  59.7 gr||GR_NOT_SAID|7|2|grains", "WEIGHT|2 dwt 11 gr|gr=grammes|PARTS_DO_NOT_ADD|0|11|2 dwt 11 gr",
-            "WEIGHT|1 oz 11 gr||OUNCE_NOT_SAID|2|2|oz t", "WEIGHT|3,87 g||OTHER_DECIMAL_MARK|0|4|3.87",
+            "WEIGHT|1 oz 11 gr||OUNCE_NOT_SAID|2|2|oz t", "WEIGHT|2 dr.||DRAM_NOT_SAID|2|3|dr ap", "WEIGHT|2 drachms||DRAM_NOT_SAID|2|7|dr av",
+            "WEIGHT|3,87 g||OTHER_DECIMAL_MARK|0|4|3.87",
             "WEIGHT|3.87 g|comma|OTHER_DECIMAL_MARK|0|4|3,87", "WEIGHT|1,234 g||THOUSANDS_MARK|0|5|1234 or 1.234",
             "WEIGHT|1.234 g|comma|THOUSANDS_MARK|0|5|1234 or 1,234", "WEIGHT|1,234.5 g||THOUSANDS_MARK|0|7|1234.5",
             "WEIGHT|0,234 g||OTHER_DECIMAL_MARK|0|5|0.234",

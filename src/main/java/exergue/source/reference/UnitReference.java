@@ -25,8 +25,9 @@ public final class UnitReference {
         reference.line("Factors are exact; where one is a fraction, it is kept as one. “From memory” means that the publication was not "
                 + "at hand when the factor was entered.");
         reference.line("");
-        reference.line("Three words stand for more than one unit and are settled by what stands beside them or by the convention: `gr` "
-                + "(grains or grammes: never guessed), `grain` (the English one unless the company is French), `oz` (troy or avoirdupois).");
+        reference.line("Four words stand for more than one unit and are settled by what stands beside them or by the convention: `gr` "
+                + "(grains or grammes: never guessed), `grain` (the English one unless the company is French), `oz` (troy or avoirdupois), `dram` or `dr` "
+                + "(apothecaries’ or avoirdupois).");
         for (Dimension dimension : Dimension.values()) {
             reference.units(heading(dimension), Units.of(dimension));
         }

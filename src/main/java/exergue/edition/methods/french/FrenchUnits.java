@@ -28,6 +28,7 @@ final class FrenchUnits {
                     POUND + "\u202F: un seizième de la livre de 453,59237\u00A0g");
             case "avoirdupois-dram" -> new UnitName("drachme avoirdupois", "drachmes avoirdupois",
                     POUND + "\u202F: un seizième de l’once avoirdupois");
+            case "apothecaries-dram" -> new UnitName("drachme d’apothicaire", "drachmes d’apothicaire", POUND + "\u202F: 60 grains anglais");
             case "carat" -> new UnitName("carat métrique", "carats métriques",
                     "4e Conférence générale des poids et mesures, 1907");
             case "tola" -> new UnitName("tola", "tolas", "10 tolas = 3,75 onces troy, soit 180 grains anglais par tola");

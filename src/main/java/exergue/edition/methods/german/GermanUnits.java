@@ -27,6 +27,7 @@ final class GermanUnits {
                     POUND + ": ein Sechzehntel des Pfundes von 453,59237\u00A0g");
             case "avoirdupois-dram" -> new UnitName("Avoirdupois-Dram", "Avoirdupois-Drams",
                     POUND + ": ein Sechzehntel der Avoirdupois-Unze");
+            case "apothecaries-dram" -> new UnitName("Apotheker-Dram", "Apotheker-Drams", POUND + ": 60 Grain");
             case "carat" -> new UnitName("metrisches Karat", "metrischen Karat",
                     "4. Generalkonferenz für Maß und Gewicht, 1907");
             case "tola" -> new UnitName("Tola", "Tola", "10 Tola = 3,75 Troy-Unzen, je Tola also 180 Grain");

@@ -27,6 +27,7 @@ final class ItalianUnits {
                     POUND + ": un sedicesimo della libbra di 453,59237\u00A0g");
             case "avoirdupois-dram" -> new UnitName("dramma avoirdupois", "dramme avoirdupois",
                     POUND + ": un sedicesimo dell’oncia avoirdupois");
+            case "apothecaries-dram" -> new UnitName("dramma da farmacista", "dramme da farmacista", POUND + ": 60 grani inglesi");
             case "carat" -> new UnitName("carato metrico", "carati metrici",
                     "4ª Conferenza generale dei pesi e delle misure, 1907");
             case "tola" -> new UnitName("tola", "tola", "10 tola = 3,75 once troy, quindi 180 grani inglesi per tola");
