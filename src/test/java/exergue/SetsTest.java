@@ -32,12 +32,15 @@ import org.verapdf.pdfa.flavours.PDFAFlavour;
 
 /**
  * The demo catalogue in every set of templates and every language: without a finding. Every set and every language is
- * held against the standards, but not all twelve together, which would take as long as all other tests.
+ * held against the standards once (the corpus in English by {@link EnclosedTest}); all twelve books would take as long
+ * as all other tests.
  */
 class SetsTest {
 
     private static final Path DEMO = Path.of("catalogue-src");
     private static final BigDecimal PIXELS_PER_MM = new BigDecimal("16");
+    private static final Map<TemplateSet, Language> HELD = Map.of(TemplateSet.CORPUS, Language.ITALIAN,
+            TemplateSet.COLLECTION, Language.FRENCH, TemplateSet.EXCAVATION, Language.GERMAN);
     private static final int MOST_BYTES = 25_000;
 
     static Stream<Arguments> books() {
@@ -49,7 +52,7 @@ class SetsTest {
     @MethodSource("books")
     void theDemoIsSetWithoutAFindingAndToTheStandards(TemplateSet set, Language language) throws Exception {
         byte[] pdf = pdf(demo(set, language));
-        if (language == Language.ENGLISH || language.ordinal() == set.ordinal() + 1) {
+        if (HELD.get(set) == language) {
             assertEquals(List.of(), VeraPdf.failures(pdf, PDFAFlavour.PDFA_3_U));
             assertEquals(List.of(), VeraPdf.failures(pdf, PDFAFlavour.PDFUA_1));
         }
