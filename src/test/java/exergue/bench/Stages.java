@@ -16,7 +16,10 @@ import java.util.Map;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.locks.LockSupport;
 
-/** The pipeline several times in one process: seconds for each stage, and the most heap that was in use. */
+/**
+ * The pipeline several times in one process: processor seconds for each stage, compiling and collecting included, and
+ * the most heap that was in use.
+ */
 public final class Stages implements Progress {
 
     private static final int RUNS = 4;
@@ -32,9 +35,9 @@ public final class Stages implements Progress {
         watchHeap();
         for (int run = 1; run <= RUNS; run++) {
             Stages stages = new Stages();
-            long before = processorTime();
+            long start = System.nanoTime();
             int pages = stages.run(Path.of(arguments[0]));
-            stages.print(run == 1 ? "first run" : "run " + run, pages, (processorTime() - before) / 1e9);
+            stages.print(run == 1 ? "first run" : "run " + run, pages, Bench.seconds(start));
         }
     }
 
@@ -52,21 +55,21 @@ public final class Stages implements Progress {
     public void starts(Stage stage) {
         close();
         current = stage;
-        since = System.nanoTime();
+        since = processorTime();
     }
 
     private void close() {
         if (current != null) {
-            seconds.merge(current, Bench.seconds(since), Double::sum);
+            seconds.merge(current, (processorTime() - since) / 1e9, Double::sum);
         }
     }
 
-    private void print(String run, int pages, double processor) {
+    private void print(String run, int pages, double clock) {
         StringBuilder line = new StringBuilder();
         seconds.forEach((stage, time) -> line.append(String.format(Locale.ROOT, ", %s %.2f",
                 stage.name().toLowerCase(Locale.ROOT), time)));
-        System.out.printf(Locale.ROOT, "  %s: %d pages%s; all %.2f s (processor %.2f s); peak heap %d MB%n", run,
-                pages, line, seconds.values().stream().mapToDouble(d -> d).sum(), processor, PEAK.getAndSet(0) >> 20);
+        System.out.printf(Locale.ROOT, "  %s: %d pages%s; all %.2f s (clock %.2f s); peak heap %d MB%n", run,
+                pages, line, seconds.values().stream().mapToDouble(d -> d).sum(), clock, PEAK.getAndSet(0) >> 20);
     }
 
     /** Nanoseconds, which other work on the machine does not lengthen as it does the time on the clock. */
