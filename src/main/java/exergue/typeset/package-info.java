@@ -1,8 +1,8 @@
 /**
  * Typesetting: the book as data becomes pages.
  *
- * <p>{@link exergue.typeset.Typesetter} is the only door; it takes a {@code Book} and a
- * {@link exergue.typeset.Setting} and writes a tagged PDF/A-3u that also keeps PDF/UA-1. The way through the room:
+ * <p>{@link exergue.typeset.Typesetter} is the door; it takes a {@code Book} and a
+ * {@link exergue.typeset.Setting} and sets a tagged PDF/A-3u that also keeps PDF/UA-1. The way through the room:
  *
  * <ol>
  * <li>{@code BookValues}, {@code EntryValues}, {@code Alignment}, {@code Pictures}: the book as plain maps, lists and
@@ -19,6 +19,10 @@
  * <li>{@code Passport}: title, standards, page labels, identifier; no dates, so that the same source gives the same
  * bytes.
  * </ol>
+ *
+ * <p>What is set is a {@link exergue.typeset.SetBook}: it can be written once its data are made ({@code Attachments}), and
+ * then once more for the printer ({@code PressSheet}, {@code PureBlack}, {@code PressCheck}). The same values fill other
+ * templates for a browser: {@link exergue.typeset.WebBook}, {@code WebPages}, {@code WebLinks}.
  *
  * <p>{@link exergue.typeset.Coverage} looks every letter up in the faces before anything is set. FreeMarker, the page
  * engine and PDFBox are used here and nowhere else.
