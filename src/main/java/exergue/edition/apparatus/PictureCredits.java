@@ -28,11 +28,18 @@ public final class PictureCredits {
         if (credits.isEmpty()) {
             return List.of();
         }
+        boolean permissions = credits.keySet().stream().anyMatch(credit -> !credit.permission().isEmpty());
         List<List<List<Inline>>> rows = new ArrayList<>();
-        credits.forEach((credit, coins) -> rows.add(
-                List.of(cell(credit.credit()), cell(credit.permission()), locators.numbers(coins))));
-        return List.of(new Prose.Table(List.of("left", "left", "left"), List.of(cell(words.of(BookWord.PHOTOGRAPHS)),
-                cell(words.of(BookWord.PERMISSION)), cell(words.of(BookWord.NUMBER_HEAD))), rows, place));
+        credits.forEach((credit, coins) -> rows.add(row(permissions, cell(credit.credit()), cell(credit.permission()),
+                locators.numbers(coins))));
+        List<List<Inline>> heads = row(permissions, cell(words.of(BookWord.PHOTOGRAPHS)),
+                cell(words.of(BookWord.PERMISSION)), cell(words.of(BookWord.NUMBER_HEAD)));
+        return List.of(new Prose.Table(heads.stream().map(head -> "left").toList(), heads, rows, place));
+    }
+
+    /** There is no column for permissions where nobody had to be asked. */
+    private static List<List<Inline>> row(boolean permissions, List<Inline> credit, List<Inline> permission, List<Inline> numbers) {
+        return permissions ? List.of(credit, permission, numbers) : List.of(credit, numbers);
     }
 
     private static Credit credit(Coin.Photograph photograph) {
