@@ -7,7 +7,8 @@ import java.util.Timer;
 import java.util.TimerTask;
 
 /**
- * One line for each stage and for each step that it tells of. Where nobody watches, nothing is said in the first second, so that quick runs stay quiet.
+ * One line for each stage and for each step that it tells of. Where nobody watches, nothing is said in the first
+ * second, so that quick runs stay quiet.
  */
 final class StageLines implements Progress, AutoCloseable {
 

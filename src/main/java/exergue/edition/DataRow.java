@@ -20,7 +20,8 @@ import java.util.Optional;
  * @param page       folio of the page it stands on; empty while pages are not known
  */
 public record DataRow(String id, String number, String type, String mint, Optional<String> ruler,
-                      String denomination, String metal, Struck struck, List<Figure> figures, Optional<String> fineness, List<Other> others, String line, List<String> damage,
+                      String denomination, String metal, Struck struck, List<Figure> figures,
+                      Optional<String> fineness, List<Other> others, String line, List<String> damage,
                       boolean weightCounts, Optional<String> collection, Optional<String> findSpot,
                       Optional<String> page) {
 

@@ -62,7 +62,8 @@ public final class DataRows {
         boolean hasWeight = choice.choose(coin, type, Kind.WEIGHT).figure().isPresent();
         return new DataRow(coin.id().value(), specimen.number(), type.id().value(), type.mint().value(),
                 type.ruler().map(Written::value), type.denomination().value(), type.metal().value(), struck(coin, type), figures,
-                Fineness.of(coin, type, choice).map(Fineness::text), others(coin, type), specimen.line(), coin.damage().stream().map(damage -> damage.value().word()).toList(),
+                Fineness.of(coin, type, choice).map(Fineness::text), others(coin, type), specimen.line(),
+                coin.damage().stream().map(damage -> damage.value().word()).toList(),
                 hasWeight && coin.weightInStatistics(), coin.holding().map(holding -> holding.collection().value()),
                 findSpot(coin), pages.folio(specimen.id()));
     }

@@ -3,7 +3,10 @@ package exergue.model;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** The parts in their order: names of parts the tool makes (title, imprint, contents, methods, catalogue, finds, works, abbreviations, concordances, indexes, credits) and chapter paths. */
+/**
+ * The parts in their order: names of parts the tool makes (title, imprint, contents, methods, catalogue, plates, finds,
+ * works, abbreviations, concordances, indexes, credits) and paths of chapters.
+ */
 public record BookPlan(List<Written<String>> front, List<Written<String>> body, List<Written<String>> back) {
 
     public BookPlan {
