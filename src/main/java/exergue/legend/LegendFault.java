@@ -23,7 +23,11 @@ public enum LegendFault {
 
     LOOSE_MARK("legend-loose-mark", "A mark of a legend belongs to no letter",
             "The dot below says that a letter is damaged, the tie that two are joined; neither means anything alone.",
-            "legend: \"ΒΑ \u0323ΣΙΛΕΩΣ\"", "legend: \"ΒΑΣ\u0323ΙΛΕΩΣ\"");
+            "legend: \"ΒΑ \u0323ΣΙΛΕΩΣ\"", "legend: \"ΒΑΣ\u0323ΙΛΕΩΣ\""),
+
+    MIXED_ALPHABETS("mixed-alphabets", "A word of a legend mixes Greek and Latin letters that look alike",
+            "In print nobody sees the difference, but an index sorts the word wrongly, and whoever searches for it does not find it.",
+            "legend: ΑPΚΗ (the P typed on an English keyboard)", "legend: ΑΡΚΗ (all Greek)");
 
     private final String id;
     private final String title;

@@ -5,6 +5,7 @@ import exergue.finding.Severity;
 import exergue.legend.Legend;
 import exergue.legend.LegendFault;
 import exergue.legend.LegendParser;
+import exergue.legend.LookAlikes;
 import exergue.legend.Parsed;
 import exergue.model.Written;
 import exergue.source.shape.Site;
@@ -14,6 +15,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Texts to legends; what {@code legend} remarks becomes findings at the very characters it means. */
 public final class Legends {
@@ -33,15 +35,21 @@ public final class Legends {
     private static Map<LegendFault, Code> codesByFault() {
         Map<LegendFault, Code> codes = new EnumMap<>(LegendFault.class);
         for (LegendFault fault : LegendFault.values()) {
-            codes.put(fault, new Code(fault.id(), Severity.ERROR, fault.title(), fault.why(), fault.faulty(), fault.mended()));
+            codes.put(fault, new Code(fault.id(), severity(fault), fault.title(), fault.why(), fault.faulty(), fault.mended()));
         }
         return codes;
     }
 
+    /** A wrong letter is printed as it looks; a wrong bracket says something that is not so. */
+    private static Severity severity(LegendFault fault) {
+        return fault == LegendFault.MIXED_ALPHABETS ? Severity.WARNING : Severity.ERROR;
+    }
+
     private static Optional<Written<Legend>> legend(Scalar text, Site site) {
         Parsed parsed = LegendParser.parse(text.text());
-        parsed.remarks().forEach(remark -> site.report(CODES.get(remark.fault()), text.at(remark.offset(), remark.length()),
-                remark.what(), remark.remedy()));
+        Stream.concat(parsed.remarks().stream(), LookAlikes.in(text.text()).stream())
+                .forEach(remark -> site.report(CODES.get(remark.fault()), text.at(remark.offset(), remark.length()),
+                        remark.what(), remark.remedy()));
         return Optional.of(new Written<>(parsed.legend(), text.place()));
     }
 }

@@ -1,0 +1,58 @@
+package exergue.legend;
+
+import java.lang.Character.UnicodeScript;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Words of a legend in which a letter comes from the other alphabet: a Latin P among Greek letters looks right and is not found. */
+public final class LookAlikes {
+
+    private static final String LATIN = "ABEZHIKMNOPTYXCo";
+    private static final String GREEK = "ΑΒΕΖΗΙΚΜΝΟΡΤΥΧϹο";
+    /** Brackets, dots and ties belong to the word they stand in. */
+    private static final Pattern WORD = Pattern.compile("[^\\s|/·•]+");
+
+    private LookAlikes() { }
+
+    /** One remark for each such word, at the first letter that is out of place. */
+    public static List<Remark> in(String legend) {
+        List<Remark> remarks = new ArrayList<>();
+        boolean greekOnTheWhole = count(legend, UnicodeScript.GREEK) >= count(legend, UnicodeScript.LATIN);
+        Matcher words = WORD.matcher(legend);
+        while (words.find()) {
+            int greek = count(words.group(), UnicodeScript.GREEK);
+            int latin = count(words.group(), UnicodeScript.LATIN);
+            if (greek > 0 && latin > 0) {
+                boolean greekWord = greek == latin ? greekOnTheWhole : greek > latin;
+                stranger(legend, words, greekWord, remarks);
+            }
+        }
+        return remarks;
+    }
+
+    /** Silent where a stranger is no look-alike: then the mixture can be seen, and may be meant. */
+    private static void stranger(String legend, Matcher word, boolean greekWord, List<Remark> remarks) {
+        String strangers = greekWord ? LATIN : GREEK;
+        String meant = greekWord ? GREEK : LATIN;
+        UnicodeScript foreign = greekWord ? UnicodeScript.LATIN : UnicodeScript.GREEK;
+        int first = -1;
+        for (int i = word.start(); i < word.end(); i++) {
+            char letter = legend.charAt(i);
+            if (UnicodeScript.of(letter) == foreign && strangers.indexOf(letter) < 0) {
+                return;
+            }
+            first = first < 0 && UnicodeScript.of(letter) == foreign ? i : first;
+        }
+        char letter = legend.charAt(first);
+        String own = greekWord ? "Greek" : "Latin";
+        remarks.add(new Remark(LegendFault.MIXED_ALPHABETS, legend.codePointCount(0, first), 1, "The word “" + word.group() + "” is "
+                + own + ", but its “" + letter + "” is the " + (greekWord ? "Latin" : "Greek") + " letter that looks like it.",
+                "Type the " + own + " “" + meant.charAt(strangers.indexOf(letter)) + "” in its place."));
+    }
+
+    private static int count(String text, UnicodeScript script) {
+        return (int) text.codePoints().filter(point -> Character.isLetter(point) && UnicodeScript.of(point) == script).count();
+    }
+}
