@@ -81,7 +81,7 @@ public final class Exergue {
         Optional<Editor.Edited> edited = loaded.catalogue().map(catalogue -> Editor.edit(catalogue, works.full(), PageMap.UNKNOWN));
         Findings arranged = edited.map(Editor.Edited::findings).orElse(Findings.none());
         return new Checked(source, loaded.catalogue(), edited.map(Editor.Edited::book), works,
-                loaded.findings().and(checked).and(works.findings()).and(arranged));
+                OneCause.of(loaded.findings().and(checked).and(works.findings()).and(arranged)));
     }
 
     /** Makes the book alone, without data inside it. */

@@ -96,7 +96,7 @@ final class Notes {
             notes.add(note(ReadingFault.FINER_THAN_INSTRUMENT, task, task.marks().quoted() + " is finer than the "
                             + instrument.get().toPlainString() + " " + read.first().unit().symbol() + " that the convention “"
                             + task.convention().title() + "” gives as its instrument’s step; it is printed to that step.",
-                    "Correct the step in the convention if the instrument shows more."));
+                    "Look for a decimal mark in the wrong place; correct the step in the convention if the instrument shows more."));
         }
     }
 

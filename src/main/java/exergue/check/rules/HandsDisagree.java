@@ -79,10 +79,13 @@ public final class HandsDisagree implements Rule {
         return faults;
     }
 
-    /** The figure that most others are against; of equals, the one further down in the entry. */
+    /** The figure that most others are against; of equals, the one that a slip explains, else the one further down in the entry. */
     private static Optional<One> oddOne(List<One> figures, Kind kind) {
         return figures.stream().filter(figure -> !against(figure, figures, kind).isEmpty())
-                .reduce((one, next) -> against(next, figures, kind).size() >= against(one, figures, kind).size() ? next : one);
+                .reduce((one, next) -> {
+                    int more = against(next, figures, kind).size() - against(one, figures, kind).size();
+                    return more > 0 || more == 0 && !slippedInFirst(pair(one, next, figures, kind)) ? next : one;
+                });
     }
 
     private static List<One> against(One figure, List<One> figures, Kind kind) {
@@ -132,13 +135,16 @@ public final class HandsDisagree implements Rule {
     }
 
     private static Optional<String> slip(TwoReadings two) {
+        return slippedInFirst(two)
+                ? two.slip(two.first(), two.second()).map(meant -> words(two.first(), meant))
+                : two.slip(two.second(), two.first()).map(meant -> words(two.second(), meant));
+    }
+
+    /** True where only a slip in the first figure explains the two, or one that is commoner than what it would be in the second. */
+    private static boolean slippedInFirst(TwoReadings two) {
         Optional<Meant> inFirst = two.slip(two.first(), two.second());
         Optional<Meant> inSecond = two.slip(two.second(), two.first());
-        boolean firstIsLikelier = inFirst.isPresent() && (inSecond.isEmpty()
-                || inFirst.get().slip().compareTo(inSecond.get().slip()) < 0);
-        return firstIsLikelier
-                ? inFirst.map(meant -> words(two.first(), meant))
-                : inSecond.map(meant -> words(two.second(), meant));
+        return inFirst.isPresent() && (inSecond.isEmpty() || inFirst.get().slip().compareTo(inSecond.get().slip()) < 0);
     }
 
     private static String words(One slipped, Meant meant) {
