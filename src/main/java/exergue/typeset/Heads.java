@@ -1,6 +1,5 @@
 package exergue.typeset;
 
-import exergue.model.TemplateSet;
 import exergue.typeset.Marks.Kind;
 import exergue.typeset.Marks.Mark;
 import exergue.typeset.Marks.RunsOn;
@@ -20,12 +19,10 @@ final class Heads {
     private final SetPages pages;
     private final Map<String, String> kinds;
     private final String bookTitle;
-    private final TemplateSet set;
 
     /** @param kinds kind of each part by its id */
-    Heads(SetPages pages, Map<String, String> kinds, String bookTitle, TemplateSet set) {
+    Heads(SetPages pages, Map<String, String> kinds, String bookTitle) {
         this.pages = pages;
-        this.set = set;
         this.kinds = kinds;
         this.bookTitle = bookTitle;
     }
@@ -52,7 +49,6 @@ final class Heads {
             running = coins.isEmpty() ? running : coins.get(coins.size() - 1).head();
         }
         Map<String, Object> values = new LinkedHashMap<>();
-        values.put("set", set.word());
         values.put("sheets", sheets);
         return values;
     }

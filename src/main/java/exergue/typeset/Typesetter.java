@@ -107,8 +107,7 @@ public final class Typesetter {
         Press press = new Press(document, new TreeResources(setting.source(), files), remarks);
         SetPages pages = setBook(press, xhtml.get(), values, front.get() + (blank ? 1 : 0), blank);
         setting.progress().reached("setting running heads", 0, pages.count());
-        printHeads(press, new Heads(pages, values.kinds(), book.title().title().value(),
-                setting.templates().set()));
+        printHeads(press, new Heads(pages, values.kinds(), book.title().title().value()));
         return failed() ? Optional.empty() : Optional.of(new SetBook.Laid(pages, pictures));
     }
 
