@@ -6,8 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
 import exergue.files.MemoryTree;
+import java.io.IOException;
+import java.io.InputStream;
 import java.net.URI;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
@@ -24,6 +32,18 @@ class SarifTest {
         log = new ObjectMapper().readTree(Format.SARIF.render(
                 new Report(ReportTest.FINDINGS, MemoryTree.ofText(Map.of()), "catalogue-src"), Ink.PLAIN));
         run = log.get("runs").get(0);
+    }
+
+    /** The standard's own JSON Schema (OASIS, sarif-schema-2.1.0.json); formats are asserted too. */
+    @Test
+    void theSchemaOfTheStandardTakesTheLog() throws IOException {
+        try (InputStream file = SarifTest.class.getResourceAsStream("/schema/sarif-schema-2.1.0.json")) {
+            Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_7)
+                    .getSchema(new String(file.readAllBytes(), StandardCharsets.UTF_8), InputFormat.JSON);
+            assertEquals(List.of(), schema.validate(log.toString(), InputFormat.JSON,
+                    context -> context.executionConfig(config -> config.formatAssertionsEnabled(true))));
+            assertFalse(schema.validate(log.toString().replace("ruleId", "rule"), InputFormat.JSON).isEmpty());
+        }
     }
 
     @Test
