@@ -22,7 +22,7 @@ final class ReferenceTexts {
             String before = words.relation(relation);
             for (Reference reference : references) {
                 if (reference.relation() == relation) {
-                    texts.add(new ReferenceText(before, sign(reference, works), reference.number().value()));
+                    texts.add(new ReferenceText(before, sign(reference, works), Unbroken.number(reference.number().value())));
                     before = "";
                 }
             }
@@ -36,7 +36,7 @@ final class ReferenceTexts {
         for (ReferenceText text : texts) {
             String words = text.sign() + (text.number().isEmpty() ? "" : "\u00A0" + text.number());
             if (lines.isEmpty() || !text.relation().isEmpty()) {
-                lines.add((text.relation() + " " + words).strip());
+                lines.add((text.relation().isEmpty() ? "" : text.relation() + "\u00A0") + words);
             } else {
                 lines.set(lines.size() - 1, lines.get(lines.size() - 1) + "; " + words);
             }

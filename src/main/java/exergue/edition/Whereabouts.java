@@ -40,7 +40,7 @@ final class Whereabouts {
     String numberAndFind(Coin coin) {
         return coin.find().map(find -> {
             List<String> words = new ArrayList<>();
-            find.number().map(Written::value).ifPresent(words::add);
+            find.number().map(number -> Unbroken.number(number.value())).ifPresent(words::add);
             words.addAll(place(find));
             return String.join(", ", words);
         }).orElse("");
@@ -49,13 +49,13 @@ final class Whereabouts {
     private String holding(Coin.Holding holding) {
         Collection collection = collections.get(holding.collection().value());
         String sign = collection == null ? holding.collection().value() : collection.sign().value();
-        return sign + holding.number().map(number -> "\u00A0" + number.value()).orElse("");
+        return sign + holding.number().map(number -> "\u00A0" + Unbroken.number(number.value())).orElse("");
     }
 
     private Optional<String> find(Coin coin) {
         return coin.find().map(find -> {
             List<String> words = new ArrayList<>(place(find));
-            find.number().map(Written::value).ifPresent(words::add);
+            find.number().map(number -> Unbroken.number(number.value())).ifPresent(words::add);
             return String.join(", ", words);
         });
     }

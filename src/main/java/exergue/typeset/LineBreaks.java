@@ -3,8 +3,8 @@ package exergue.typeset;
 import com.openhtmltopdf.extend.FSTextBreaker;
 
 /**
- * Where a line may end: after a space; after a hyphen or dash between letters. Never within a figure, a range, a pair
- * of dies or an inventory number, nor at an apostrophe.
+ * Where a line may end: after a space; after a dash between letters, or a hyphen before a small one. Never within a
+ * figure, a range, a pair of dies, an inventory number or a double name such as Saint-Orlac, nor at an apostrophe.
  */
 final class LineBreaks implements FSTextBreaker {
 
@@ -41,7 +41,8 @@ final class LineBreaks implements FSTextBreaker {
             return !isSpace(after);
         }
         return switch (before) {
-            case '-', HYPHEN, EN_DASH -> at > 1 && Character.isLetter(text.charAt(at - 2)) && Character.isLetter(after);
+            case '-', HYPHEN -> at > 1 && Character.isLetter(text.charAt(at - 2)) && Character.isLowerCase(after);
+            case EN_DASH -> at > 1 && Character.isLetter(text.charAt(at - 2)) && Character.isLetter(after);
             case EM_DASH -> Character.isLetterOrDigit(after);
             case '/' -> at > 1 && text.charAt(at - 2) != ':' && Character.isLetter(after) && text.charAt(at - 2) != '/'
                     && text.lastIndexOf("://", at) >= 0;

@@ -55,7 +55,7 @@ class AloneTest {
     void theFindHasItsNumberFirstAndTheCollectionStandsApart() {
         catalogue.spot("harbour", "The harbour", "the third pier", false).collection("town", "Town").type("a");
         catalogue.coin("c1", "a").found("harbour", "trench C, layer 4", "C 118").in("town", "1931.4");
-        assertEquals("C 118, The harbour, trench C, layer 4.", alone(0).found());
+        assertEquals("C\u00A0118, The harbour, trench C, layer 4.", alone(0).found());
         assertEquals("Town\u00A01931.4.", alone(0).kept());
     }
 

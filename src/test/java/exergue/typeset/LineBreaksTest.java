@@ -16,6 +16,8 @@ class LineBreaksTest {
         "two  spaces; two  |spaces",
         "Museum’s; Museum’s",
         "man-headed bull; man-|headed |bull",
+        "Saint-Orlac 15; Saint-Orlac |15",
+        "Rhine–Moselle; Rhine–|Moselle",
         "17–19 mm; 17–19 |mm",
         "3.87\u202Fg, 18\u202Fmm; 3.87\u202Fg, |18\u202Fmm",
         "18\u00A0×\u00A017; 18\u00A0×\u00A017",

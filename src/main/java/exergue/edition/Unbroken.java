@@ -1,0 +1,12 @@
+package exergue.edition;
+
+/** Numbers of collections, finds and works hold together at the end of a line: "ARK 18/610", but "II, p. 203". */
+final class Unbroken {
+
+    private Unbroken() { }
+
+    /** Spaces that no longer break, but for those after a comma or semicolon, where a long number may. */
+    static String number(String number) {
+        return number.replaceAll("(?<![,;]) ", "\u00A0");
+    }
+}
