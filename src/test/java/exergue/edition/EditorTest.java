@@ -120,9 +120,9 @@ class EditorTest {
         Specimen coin = Read.specimens(catalogue.build()).get(0);
         assertEquals("Broken, pierced. Obv. legend ΛΥΚΑΙ. The hill, layer 3, 45. This coin:\u00A0Hallowby\u00A03; "
                 + "Hallowby\u00A05. Same dies:\u00A0Hallowby\u00A04. Bought in 1901.", Inline.plain(coin.remarks()));
-        assertEquals("AM\u00A0P 12", coin.whereabouts());
+        assertEquals("AM\u00A0P\u00A012", coin.whereabouts());
         assertEquals("O1/–", coin.dies());
-        assertTrue(Inline.plain(coin.text()).startsWith("AM\u00A0P 12. Broken, pierced."));
+        assertTrue(Inline.plain(coin.text()).startsWith("AM\u00A0P\u00A012. Broken, pierced."));
     }
 
     @Test
