@@ -74,6 +74,9 @@ final class ReadingCommand implements Callable<Integer> {
     private int show(Working working, String text) {
         working.lines().forEach(line -> terminal.out().printf(Locale.ROOT, "%-16s%s%n", line.label(), line.text()));
         working.remarks().forEach(remark -> terminal.out().print(RemarkText.of(remark, text)));
+        if (by == null && working.remarks().stream().anyMatch(remark -> remark.remedy().contains("convention"))) {
+            terminal.out().println("Here a convention is named with --by=ID, and the folder of its conventions.yaml with --source=FOLDER.");
+        }
         return working.parsed() instanceof Parsed.Refused ? ExitCode.SOURCE_ERRORS : ExitCode.CLEAN;
     }
 

@@ -30,7 +30,7 @@ public record Working(List<Line> lines, Parsed parsed) {
         Parsed parsed = ReadingParser.parse(kind, text, convention);
         List<Line> lines = new ArrayList<>();
         lines.add(new Line("recorded", text.strip()));
-        lines.add(new Line("convention", convention.title()));
+        lines.add(new Line("convention", convention.equals(Convention.UNDECLARED) ? "none given" : convention.title()));
         if (parsed instanceof Parsed.Accepted accepted) {
             told(accepted.reading(), convention, form, lines);
         }
