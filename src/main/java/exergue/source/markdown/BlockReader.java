@@ -16,6 +16,7 @@ import org.commonmark.node.Heading;
 import org.commonmark.node.HtmlBlock;
 import org.commonmark.node.Image;
 import org.commonmark.node.IndentedCodeBlock;
+import org.commonmark.node.LinkReferenceDefinition;
 import org.commonmark.node.ListBlock;
 import org.commonmark.node.Node;
 import org.commonmark.node.OrderedList;
@@ -83,7 +84,7 @@ final class BlockReader {
                     "Lines between ``` or ~~~ are program text in Markdown, which a catalogue does not have.",
                     AS_PARAGRAPH + "Take the marks away.");
             blocks.add(words(code.getLiteral(), place));
-        } else {
+        } else if (!(node instanceof LinkReferenceDefinition note && note.getLabel().startsWith("^"))) {
             manuscript.report(MarkdownCodes.UNSUPPORTED_MARKDOWN, place,
                     "A line such as “[name]: address” is not printed: Markdown takes it for a note on links.",
                     "Write the address where the link stands: [words](https://…).");

@@ -22,7 +22,8 @@ import org.commonmark.node.Text;
 final class InlineReader {
 
     private static final Pattern CROSS_REFERENCE = Pattern.compile("\\[(?:(coin|type):([^\\]\\s]+)|work:([^\\]\\s,]+)(?:,\\s*([^\\]]*?)\\s*)?)\\]");
-    private static final Pattern NEARLY = Pattern.compile("\\[(?:coin|type|work)\\s*:[^\\]]*\\]?");
+    private static final Pattern NEARLY = Pattern.compile("(?i)\\[{1,2}(?:coin|type|work)s?\\s*:[^\\]]*\\]{0,2}"
+            + "|\\[{1,2}(?:coin|type|work)s?\\s+[^\\]\\s]*[-\\d][^\\]\\s]*\\]{1,2}");
     private static final Pattern RANGE = Pattern.compile("(?<=\\d)-{1,2}(?=\\d)");
     private static final Pattern DASHES = Pattern.compile("(?<!-)---?(?!-)|(?<!\\.)\\.\\.\\.(?!\\.)");
     private static final Pattern WEB_ADDRESS = Pattern.compile("(?i)(https?://|mailto:).+");
@@ -114,6 +115,11 @@ final class InlineReader {
             return;
         }
         runs.addAll(words);
+        if (Inline.plain(words).startsWith("^")) {
+            OtherMarkdown.Mark note = OtherMarkdown.footnote("[" + Inline.plain(words) + "]");
+            manuscript.report(MarkdownCodes.UNSUPPORTED_MARKDOWN, place(link), note.what(), note.remedy());
+            return;
+        }
         manuscript.report(MarkdownCodes.LINK_REFUSED, place(link), "The link to “" + address + "” leads to no web page.",
                 "Begin the address with https://, or name another entry by [coin:id], [type:id] or [work:id].");
     }
@@ -123,6 +129,9 @@ final class InlineReader {
         Matcher reference = CROSS_REFERENCE.matcher(literal);
         int done = 0;
         while (reference.find()) {
+            if (isDoubled(literal, reference)) {
+                continue;
+            }
             between(literal.substring(done, reference.start()), runs);
             inParagraph += reference.end() - reference.start();
             runs.add(crossReference(reference));
@@ -131,13 +140,21 @@ final class InlineReader {
         between(literal.substring(done), runs);
     }
 
+    /** Some note-taking programs write [[coin:lk-1]]; here that would print a number in brackets. */
+    private static boolean isDoubled(String literal, Matcher reference) {
+        return literal.startsWith("[", reference.start() - 1) && literal.startsWith("]", reference.end());
+    }
+
     private void between(String literal, List<Inline> runs) {
         Matcher nearly = NEARLY.matcher(literal);
         while (nearly.find()) {
             manuscript.report(MarkdownCodes.CROSS_REFERENCE_NOT_READ, placeOf(nearly.group()),
                     "“" + nearly.group() + "” looks like a cross-reference and is printed as it stands.",
-                    "Write it on one line and without a space after the colon: [coin:id], [type:id], [work:id] or [work:id, 45].");
+                    "Write it on one line, in small letters, in one pair of brackets, with a colon and no space: [coin:id], "
+                            + "[type:id], [work:id] or [work:id, 45].");
         }
+        OtherMarkdown.in(literal).forEach(mark -> manuscript.report(MarkdownCodes.UNSUPPORTED_MARKDOWN, placeOf(mark.text()),
+                mark.what(), mark.remedy()));
         words(typographic(literal), runs);
     }
 
