@@ -40,6 +40,12 @@ final class FrenchUnits {
             case "french-grain" -> new UnitName("grain (poids de marc)", "grains (poids de marc)", MARC);
             case "zolotnik" -> new UnitName("zolotnik", "zolotniks", FUNT + "\u202F; le zolotnik en est 1/96");
             case "dolya" -> new UnitName("dolia", "dolias", FUNT + "\u202F; la dolia en est 1/9216");
+            default -> ofNoWeight(unit);
+        };
+    }
+
+    private static UnitName ofNoWeight(Unit unit) {
+        return switch (unit.id()) {
             case "millimetre" -> new UnitName("millimètre", "millimètres", SI);
             case "centimetre" -> new UnitName("centimètre", "centimètres", SI);
             case "inch" -> new UnitName("pouce anglais", "pouces anglais", POUND);

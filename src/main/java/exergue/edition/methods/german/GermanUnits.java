@@ -39,6 +39,12 @@ final class GermanUnits {
             case "french-grain" -> new UnitName("Grain (poids de marc)", "Grains (poids de marc)", MARC);
             case "zolotnik" -> new UnitName("Solotnik", "Solotnik", FUNT + "; ein Solotnik ist 1/96 davon");
             case "dolya" -> new UnitName("Dolja", "Doljas", FUNT + "; eine Dolja ist 1/9216 davon");
+            default -> ofNoWeight(unit);
+        };
+    }
+
+    private static UnitName ofNoWeight(Unit unit) {
+        return switch (unit.id()) {
             case "millimetre" -> new UnitName("Millimeter", "Millimetern", SI);
             case "centimetre" -> new UnitName("Zentimeter", "Zentimetern", SI);
             case "inch" -> new UnitName("Zoll", "Zoll", POUND);

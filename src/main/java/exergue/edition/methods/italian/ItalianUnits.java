@@ -39,6 +39,12 @@ final class ItalianUnits {
             case "french-grain" -> new UnitName("grano (poids de marc)", "grani (poids de marc)", MARC);
             case "zolotnik" -> new UnitName("zolotnik", "zolotnik", FUNT + "; lo zolotnik ne è 1/96");
             case "dolya" -> new UnitName("dolja", "dolja", FUNT + "; la dolja ne è 1/9216");
+            default -> ofNoWeight(unit);
+        };
+    }
+
+    private static UnitName ofNoWeight(Unit unit) {
+        return switch (unit.id()) {
             case "millimetre" -> new UnitName("millimetro", "millimetri", SI);
             case "centimetre" -> new UnitName("centimetro", "centimetri", SI);
             case "inch" -> new UnitName("pollice", "pollici", POUND);
