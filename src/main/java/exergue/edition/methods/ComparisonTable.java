@@ -17,6 +17,7 @@ public final class ComparisonTable {
     private static final String MINUS = "\u2212";
     private static final String NONE = "–";
     private static final String NO_BREAK = "\u00A0";
+    private static final String UNBROKEN_HYPHEN = "\u2011";
 
     private final Words words;
     private final List<TwoHands> pairs;
@@ -68,14 +69,21 @@ public final class ComparisonTable {
             words.axes().forEach(head -> heads.add(head.replace("{h}", form.hourSign())));
             add(pair -> axes(pair.axes()), rows);
         }
-        return new Passage.Table(heads, rows);
+        return new Passage.Table(heads.stream().map(head -> head.replace("-", UNBROKEN_HYPHEN)).toList(), rows);
     }
 
     /** The sign of the work where there is one: the paragraph on that source has told what it is. */
     private String name(Convention other) {
         return tally.hands().stream().filter(hand -> hand.convention().id().equals(other.id()))
                 .flatMap(hand -> hand.work().stream()).map(work -> work.sign().value()).findFirst()
-                .orElse(Passage.capital(other.title()));
+                .orElse(inTwoLines(Passage.capital(other.title())));
+    }
+
+    /** With one place only where the line may end, about the middle, so that a long name makes no column of single words. */
+    private static String inTwoLines(String name) {
+        int middle = name.indexOf(' ', Math.max(0, name.length() / 2 - 4));
+        return middle < 0 ? name : name.substring(0, middle).replace(" ", NO_BREAK) + name.substring(middle, middle + 1)
+                + name.substring(middle + 1).replace(" ", NO_BREAK);
     }
 
     private void add(Function<TwoHands, List<String>> cells, List<List<String>> rows) {
