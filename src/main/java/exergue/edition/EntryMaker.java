@@ -72,7 +72,8 @@ final class EntryMaker {
         String head = mint == null ? type.mint().value() : mint.name().value();
         return type.ruler().map(id -> {
             Ruler ruler = catalogue.rulers().get(id.value());
-            return head + ", " + (ruler == null ? id.value() : ruler.name().value());
+            String name = ruler == null ? id.value() : ruler.name().value();
+            return name.contains(head) ? name : head + ", " + name;
         }).orElse(head);
     }
 }

@@ -52,7 +52,7 @@ record SideTexts(BookWords words, CrossReferences references) {
             }
             sides.add(new SideText(label, side.legend().map(legend -> legend.value().printed()), List.copyOf(runs)));
         } else if (type.uniface().value()) {
-            sides.add(new SideText(label, Optional.empty(), List.of(new Inline.Words(words.of(BookWord.UNIFACE)))));
+            sides.add(new SideText(label, Optional.empty(), List.of(new Inline.Words(Sentence.of(words.of(BookWord.UNIFACE))))));
         }
     }
 }

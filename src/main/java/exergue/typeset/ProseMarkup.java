@@ -14,6 +14,8 @@ final class ProseMarkup {
     /** Rows of a table that is not broken over pages. */
     private static final int SHORT = 12;
 
+    private static final int SIGNATURE = 40;
+
     private final Markup markup;
     private final Hyphens hyphens;
     private final Tree source;
@@ -38,11 +40,22 @@ final class ProseMarkup {
                         .append("</h").append(level).append(">\n");
             } else {
                 boolean indented = block instanceof Prose.Paragraph && before instanceof Prose.Paragraph;
-                append(block, indented, html);
+                if (isSignature(block, before) && block == blocks.get(blocks.size() - 1)) {
+                    html.append("<p class=\"signed\">").append(markup.of(((Prose.Paragraph) block).runs())).append("</p>\n");
+                } else {
+                    append(block, indented, html);
+                }
             }
             before = block;
         }
         return html.toString();
+    }
+
+    /** A few words in italics, alone after the text: who wrote it. */
+    private static boolean isSignature(Prose block, Prose before) {
+        return before instanceof Prose.Paragraph && block instanceof Prose.Paragraph paragraph
+                && paragraph.runs().size() == 1 && paragraph.runs().get(0) instanceof Inline.Emphasis
+                && Inline.plain(paragraph.runs()).length() <= SIGNATURE;
     }
 
     private void append(Prose block, boolean indented, StringBuilder html) {
@@ -69,7 +82,7 @@ final class ProseMarkup {
         }
         html.append(">\n");
         for (List<Prose> item : items.items()) {
-            html.append(items.numbered() ? "<li>" : "<li><p class=\"dash\">–</p>").append(of(item, 1)).append("</li>\n");
+            html.append(items.numbered() ? "<li>" : "<li><p class=\"bullet\">•</p>").append(of(item, 1)).append("</li>\n");
         }
         html.append("</").append(element).append(">\n");
     }

@@ -104,7 +104,7 @@ class EditorTest {
                 .reference("h", "", Relation.NOT_IN);
         Entry entry = Read.entries(catalogue.build()).get(0);
         assertEquals(List.of("Drachm", "AR", "cast", "square", "c. 300 BC"), entry.firstLine());
-        assertEquals(List.of("Obv. Head of a wolf r.", "Rev. uniface"), entry.sides().stream()
+        assertEquals(List.of("Obv. Head of a wolf r.", "Rev. Uniface."), entry.sides().stream()
                 .map(side -> side.label() + " " + Inline.plain(side.description())).toList());
         assertEquals(List.of("Hallowby\u00A012", "variant:\u00A0Orr\u00A07", "not in\u00A0Orr; Hallowby"),
                 ReferenceTexts.lines(entry.references()));
