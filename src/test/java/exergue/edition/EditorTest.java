@@ -240,4 +240,16 @@ class EditorTest {
         assertTrue(coins.get(1).picture().orElseThrow().obverse().isEmpty());
         assertTrue(coins.get(2).picture().isEmpty());
     }
+
+    @Test
+    void aRunningHeadDoesNotNameTheMintTwice() {
+        CatalogueBuilder house = new CatalogueBuilder().mint("arethe", "Arethe").ruler("philon", "Philon", "")
+                .ruler("settlers", "The settlers at Arethe", "");
+        house.type("a").mint("arethe").ruler("philon");
+        house.type("b").mint("arethe").ruler("settlers");
+        house.coin("c1", "a");
+        house.coin("c2", "b");
+        assertEquals(List.of("Arethe, Philon", "The settlers at Arethe"),
+                Read.entries(house.build()).stream().map(Entry::runningHead).sorted().toList());
+    }
 }
