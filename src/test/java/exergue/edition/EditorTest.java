@@ -245,8 +245,8 @@ class EditorTest {
     void aRunningHeadDoesNotNameTheMintTwice() {
         CatalogueBuilder house = new CatalogueBuilder().mint("arethe", "Arethe").ruler("philon", "Philon", "")
                 .ruler("settlers", "The settlers at Arethe", "");
-        house.type("a").mint("arethe").ruler("philon");
-        house.type("b").mint("arethe").ruler("settlers");
+        house.type("a").at("arethe", "philon");
+        house.type("b").at("arethe", "settlers");
         house.coin("c1", "a");
         house.coin("c2", "b");
         assertEquals(List.of("Arethe, Philon", "The settlers at Arethe"),
