@@ -1,6 +1,7 @@
 package exergue.files;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -77,6 +78,13 @@ public final class FolderTree implements Tree {
     @Override
     public byte[] read(String path) throws IOException {
         return Files.readAllBytes(resolve(path));
+    }
+
+    @Override
+    public byte[] start(String path, int length) throws IOException {
+        try (InputStream in = Files.newInputStream(resolve(path))) {
+            return in.readNBytes(length);
+        }
     }
 
     @Override

@@ -33,6 +33,11 @@ public final class SelectedTree implements Tree {
     }
 
     @Override
+    public byte[] start(String path, int length) throws IOException {
+        return whole.start(seen(path), length);
+    }
+
+    @Override
     public long size(String path) throws IOException {
         return whole.size(seen(path));
     }

@@ -1,6 +1,7 @@
 package exergue.files;
 
 import java.io.IOException;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -18,6 +19,16 @@ public interface Tree {
      * @throws IOException if the file cannot be read, or the path leads out of the tree (also by a link)
      */
     byte[] read(String path) throws IOException;
+
+    /**
+     * The first bytes of a file, as many as there are up to {@code length}.
+     *
+     * @throws IOException as for {@link #read}
+     */
+    default byte[] start(String path, int length) throws IOException {
+        byte[] whole = read(path);
+        return Arrays.copyOf(whole, Math.min(length, whole.length));
+    }
 
     /** Size in bytes, so that a reader can refuse a huge file before reading it. */
     long size(String path) throws IOException;

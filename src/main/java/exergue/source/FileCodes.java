@@ -20,9 +20,14 @@ final class FileCodes {
             "Chapters are printed where the parts in catalogue.yaml name them. One that is not named may be a draft, or forgotten.",
             "body: [catalogue]", "body: [chapters/history.md, catalogue]");
 
+    static final Code NOT_A_PICTURE = new Code("not-a-picture", ERROR, "A photograph is not a JPEG or PNG file",
+            "Only these two kinds can be printed. A raw or TIFF file under a new name, a web page saved in place of a picture, or a "
+                    + "copy that broke off is none of them.",
+            "obverse: photographs/lk-42-obv.jpg (a TIFF file, renamed)", "obverse: photographs/lk-42-obv.jpg (saved as JPEG)");
+
     private FileCodes() { }
 
     static List<Code> all() {
-        return List.of(NO_CATALOGUE_FILE, FILE_NOT_READ, CHAPTER_NOT_IN_BOOK);
+        return List.of(NO_CATALOGUE_FILE, FILE_NOT_READ, CHAPTER_NOT_IN_BOOK, NOT_A_PICTURE);
     }
 }

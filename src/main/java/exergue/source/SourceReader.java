@@ -40,12 +40,14 @@ public final class SourceReader {
     private static final HouseStyle.Quotes STRAIGHT = new HouseStyle.Quotes("\"", "\"", "'", "'");
 
     private final Notebook notebook = new Notebook();
+    private final Tree tree;
     private final Set<String> files;
     private final Set<String> seen = new LinkedHashSet<>();
     private final TextReader texts;
     private final EntryReader entries;
 
     private SourceReader(Tree tree) throws IOException {
+        this.tree = tree;
         this.files = new LinkedHashSet<>(tree.files());
         this.texts = new TextReader(tree, notebook);
         this.entries = new EntryReader(texts, notebook);
@@ -71,6 +73,7 @@ public final class SourceReader {
             inventory.reportNoCatalogue();
         }
         Catalogue catalogue = catalogue(own, style, desk);
+        new PictureFiles(tree, notebook).look(catalogue);
         notebook.complete(LikelierGr.in(catalogue)::saidOf);
         if (own.isPresent()) {
             inventory.reportUnread(seen, own.get().templates().own());

@@ -44,9 +44,10 @@ final class Remarks {
             return;
         }
         if (kind.contains("IMAGE")) {
-            findings.accept(Finding.of(TypesetCodes.PICTURE_UNREADABLE, picture(diagnostic), "",
-                    "A picture cannot be read: " + said,
-                    "Save it again as JPEG or PNG, below 128 MB."));
+            Place place = picture(diagnostic);
+            findings.accept(Finding.of(TypesetCodes.PICTURE_UNREADABLE, place, "",
+                    "The picture “" + place.file() + "” cannot be read to its end; it may be damaged, or over 128 MB.",
+                    "Open it in a picture program and save it again as JPEG or PNG, below 128 MB."));
             return;
         }
         findings.accept(Finding.of(TypesetCodes.ENGINE_REMARK, Place.ofFile(templates.shown("page.css")), "",

@@ -3,9 +3,9 @@ package exergue.docs;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import exergue.PicturedTree;
 import exergue.Exergue;
 import exergue.Progress;
-import exergue.files.MemoryTree;
 import exergue.finding.Finding;
 import exergue.finding.Severity;
 import java.io.IOException;
@@ -54,7 +54,7 @@ class SamplesTest {
             files.put(file, sample.group(1).equals("file") ? sample.group(3)
                     : withKeys(files.get(file), sample.group(3)));
         }
-        List<Finding> wrong = Exergue.check(MemoryTree.ofText(files), Progress.SILENT).findings().all().stream()
+        List<Finding> wrong = Exergue.check(PicturedTree.of(files), Progress.SILENT).findings().all().stream()
                 .filter(finding -> finding.severity() == Severity.ERROR).toList();
         assertEquals(List.of(), wrong);
     }

@@ -2,6 +2,7 @@ package exergue.source;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import exergue.PicturedTree;
 import exergue.model.Catalogue;
 import exergue.model.Chapter;
 import exergue.model.Inline;
@@ -47,7 +48,7 @@ class ProseTest {
         Map<String, String> files = Trees.sound();
         files.put("house-style.yaml", "quotation-marks: {open: «, close: », inner-open: ‹, inner-close: ›}\n");
         files.put("chapters/history.md", "# History\n\nThe \"owl 'small'\" isn't old.\n");
-        Catalogue catalogue = Trees.read(exergue.files.MemoryTree.ofText(files)).catalogue().orElseThrow();
+        Catalogue catalogue = Trees.read(PicturedTree.of(files)).catalogue().orElseThrow();
         Prose.Paragraph paragraph = (Prose.Paragraph) catalogue.chapters().get("chapters/history.md").blocks().get(0);
         assertEquals("The «owl ‹small›» isn’t old.", Inline.plain(paragraph.runs()));
     }
@@ -59,7 +60,7 @@ class ProseTest {
     void crossReferences(String written, String read) {
         Map<String, String> files = Trees.sound();
         files.put("chapters/history.md", "# History\n\nSee " + written + ".\n");
-        Loaded loaded = Trees.read(exergue.files.MemoryTree.ofText(files));
+        Loaded loaded = Trees.read(PicturedTree.of(files));
         assertEquals("", Trees.shown(loaded.findings()));
         Chapter chapter = loaded.catalogue().orElseThrow().chapters().get("chapters/history.md");
         Inline.CrossReference found = (Inline.CrossReference) ((Prose.Paragraph) chapter.blocks().get(0)).runs().get(1);
@@ -91,7 +92,7 @@ class ProseTest {
 
                 ***
                 """);
-        Loaded loaded = Trees.read(exergue.files.MemoryTree.ofText(files));
+        Loaded loaded = Trees.read(PicturedTree.of(files));
         assertEquals("", Trees.shown(loaded.findings()));
         Chapter chapter = loaded.catalogue().orElseThrow().chapters().get("chapters/history.md");
         assertEquals("The mint", Inline.plain(chapter.title()));

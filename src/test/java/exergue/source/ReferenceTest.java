@@ -7,8 +7,8 @@ import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import exergue.PicturedTree;
 import exergue.Golden;
-import exergue.files.MemoryTree;
 import exergue.source.keys.FileKind;
 import exergue.source.reference.JsonSchema;
 import exergue.source.reference.KeyReference;
@@ -79,7 +79,7 @@ class ReferenceTest {
             files.remove("coins/lk-1.yaml");
         }
         files.put(path, sample(kind));
-        assertEquals("", Trees.shown(Trees.read(MemoryTree.ofText(files)).findings()), sample(kind));
+        assertEquals("", Trees.shown(Trees.read(PicturedTree.of(files)).findings()), sample(kind));
     }
 
     /** A file that has every key, each with its example. */
