@@ -73,9 +73,9 @@ final class MeasuredRemarks {
         return (other.read().converted() ? recorded + " (" + printed + ")" : printed).replace(' ', NO_BREAK_SPACE);
     }
 
-    /** The sign of the published work, or else the title of the convention. */
+    /** The sign of the published work, or else the short title of the convention, or its title. */
     private String name(Convention convention) {
         return convention.work().flatMap(work -> Optional.ofNullable(catalogue.works().get(work)))
-                .map(work -> work.sign().value()).orElse(convention.title());
+                .map(work -> work.sign().value()).or(convention::shortTitle).orElse(convention.title());
     }
 }

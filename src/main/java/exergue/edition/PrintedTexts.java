@@ -101,7 +101,8 @@ public final class PrintedTexts {
     private void convention(Written<Convention> written) {
         Convention convention = written.value();
         List<Optional<String>> words = List.of(Optional.of(convention.title()), convention.by(), convention.when(),
-                convention.weighing().instrument(), convention.sizing().instrument(), convention.cleaning());
+                convention.weighing().instrument(), convention.sizing().instrument(), convention.cleaning(),
+                convention.shortTitle());
         words.forEach(text -> add(text.map(value -> new Written<>(value, written.place()))));
     }
 

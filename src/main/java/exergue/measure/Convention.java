@@ -16,10 +16,11 @@ import java.util.Optional;
  * @param turning      how axes were taken
  * @param decimalComma true where "3,87" means three and 87 hundredths in this source
  * @param cleaning     state of the coins when measured: "cleaned", "as found"
+ * @param shortTitle   what tables and other hands' figures call it, where there is no room for the title: "Store"
  */
 public record Convention(String id, String title, Optional<String> by, Optional<String> when,
                          Optional<String> work, Weighing weighing, Sizing sizing, Turning turning,
-                         boolean decimalComma, Optional<String> cleaning) {
+                         boolean decimalComma, Optional<String> cleaning, Optional<String> shortTitle) {
 
     /** @param unit unit of a bare figure; @param gr what "gr" means in this source; @param resolution smallest step, in grams */
     public record Weighing(Optional<String> instrument, Optional<Unit> unit, GrMeans gr,
@@ -32,11 +33,17 @@ public record Convention(String id, String title, Optional<String> by, Optional<
     /** @param resolution in clock hours */
     public record Turning(AxisNotation notation, boolean anticlockwise, Optional<BigDecimal> resolution) { }
 
+    /** One that goes by its title everywhere. */
+    public Convention(String id, String title, Optional<String> by, Optional<String> when, Optional<String> work,
+                      Weighing weighing, Sizing sizing, Turning turning, boolean decimalComma, Optional<String> cleaning) {
+        this(id, title, by, when, work, weighing, sizing, turning, decimalComma, cleaning, Optional.empty());
+    }
+
     /** The same convention with {@code gr} taken to mean this. */
     public Convention withGr(GrMeans gr) {
         return new Convention(id, title, by, when, work,
                 new Weighing(weighing.instrument(), weighing.unit(), gr, weighing.resolution()), sizing, turning,
-                decimalComma, cleaning);
+                decimalComma, cleaning, shortTitle);
     }
 
     /** What the letters "gr" stand for in a source. Never guessed. */

@@ -224,7 +224,8 @@ class MethodsStatementTest {
     private static Convention named(String id, String title, String cleaning) {
         Convention bench = CatalogueBuilder.bench();
         return new Convention(id, title, Optional.empty(), Optional.empty(), Optional.empty(), bench.weighing(),
-                bench.sizing(), bench.turning(), false, Optional.of(cleaning));
+                bench.sizing(), bench.turning(), false, Optional.of(cleaning),
+                id.equals("sale") ? Optional.of("Sale") : Optional.empty());
     }
 
     @Test

@@ -72,10 +72,10 @@ public final class ComparisonTable {
         return new Passage.Table(heads.stream().map(head -> head.replace("-", UNBROKEN_HYPHEN)).toList(), rows);
     }
 
-    /** The sign of the work where there is one: the paragraph on that source has told what it is. */
+    /** The sign of the work or the short title where there is one: the paragraph on that source has told what it is. */
     private String name(Convention other) {
         return tally.hands().stream().filter(hand -> hand.convention().id().equals(other.id()))
-                .flatMap(hand -> hand.work().stream()).map(work -> work.sign().value()).findFirst()
+                .flatMap(hand -> hand.sign().stream()).findFirst()
                 .orElse(inTwoLines(Passage.capital(other.title())));
     }
 

@@ -41,6 +41,11 @@ public record Hand(Convention convention, Optional<Work> work, boolean main, int
         printed = Collections.unmodifiableMap(printed);
     }
 
+    /** What it is called in few words: the sign of its work, or its short title. */
+    public Optional<String> sign() {
+        return work.map(cited -> cited.sign().value()).or(convention::shortTitle);
+    }
+
     public int printed(Kind kind) {
         return printed.getOrDefault(kind, 0);
     }

@@ -27,6 +27,8 @@ final class ConventionKeys {
 
     private static final Key<Written<String>> TITLE = KEYS.must("title", Texts.WORDS,
             "What the methods statement calls it.", "measurements at the bench");
+    private static final Key<Optional<Written<String>>> SHORT = KEYS.may("short", Texts.WORDS,
+            "What tables call it, where there is no room for the title.", "Bench");
     private static final Key<Optional<Written<String>>> BY = KEYS.may("by", Texts.WORDS, "Who measured.", "the authors");
     private static final Key<Optional<Written<String>>> WHEN = KEYS.may("when", Texts.WORDS, "When, as printed.", "2023–2024");
     private static final Key<Optional<Written<String>>> WORK = KEYS.may("work", Texts.WORK,
@@ -49,7 +51,7 @@ final class ConventionKeys {
         boolean comma = f.get(DECIMAL_MARK).value();
         return new Written<>(new Convention(id.value(), f.get(TITLE).value(), plain(f.get(BY)), plain(f.get(WHEN)),
                 plain(f.get(WORK)), f.get(WEIGHT).apply(comma), f.get(DIAMETER).apply(comma), f.get(AXIS).apply(comma), comma,
-                plain(f.get(CLEANING))), id.place());
+                plain(f.get(CLEANING)), plain(f.get(SHORT))), id.place());
     }
 
     private static <T> Optional<T> plain(Optional<Written<T>> written) {

@@ -66,7 +66,7 @@ final class HandsParagraph implements MethodsParagraph {
         hand.convention().by().ifPresent(particulars::add);
         hand.convention().when().ifPresent(particulars::add);
         String what = String.join(", ", particulars);
-        String cited = hand.work().map(work -> "cited as " + work.sign().value()).orElse("");
+        String cited = hand.sign().map(sign -> "cited as " + sign).orElse("");
         String both = what.isEmpty() || cited.isEmpty() ? what + cited : what + "; " + cited;
         return both.isEmpty() ? "" : " (" + both + ")";
     }

@@ -62,7 +62,7 @@ final class HandsParagraph implements MethodsParagraph {
         if (!particulars.isEmpty()) {
             parts.add(String.join(", ", particulars));
         }
-        hand.work().ifPresent(work -> parts.add("cité sous l’abréviation " + work.sign().value()));
+        hand.sign().ifPresent(sign -> parts.add("cité sous l’abréviation " + sign));
         return parts.isEmpty() ? "" : " (" + String.join(Grammar.SEMICOLON, parts) + ")";
     }
 }

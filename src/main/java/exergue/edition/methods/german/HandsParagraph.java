@@ -62,7 +62,7 @@ final class HandsParagraph implements MethodsParagraph {
         if (!particulars.isEmpty()) {
             parts.add(String.join(", ", particulars));
         }
-        hand.work().ifPresent(work -> parts.add("zitiert als " + work.sign().value()));
+        hand.sign().ifPresent(sign -> parts.add("zitiert als " + sign));
         return parts.isEmpty() ? "" : " (" + String.join("; ", parts) + ")";
     }
 }

@@ -59,7 +59,7 @@ final class HandsParagraph implements MethodsParagraph {
         if (!particulars.isEmpty()) {
             parts.add(String.join(", ", particulars));
         }
-        hand.work().ifPresent(work -> parts.add("citato come " + work.sign().value()));
+        hand.sign().ifPresent(sign -> parts.add("citato come " + sign));
         return parts.isEmpty() ? "" : " (" + String.join("; ", parts) + ")";
     }
 }
