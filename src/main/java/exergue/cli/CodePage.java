@@ -4,7 +4,7 @@ import exergue.finding.Code;
 import exergue.finding.Severity;
 import java.util.List;
 
-/** The page of one kind of finding, and the list of all of them, in Markdown. The docs hold the same text. */
+/** The page of one kind of finding, and the list of all of them. The docs hold the same text. */
 final class CodePage {
 
     private static final String FENCE = "```";
@@ -16,6 +16,14 @@ final class CodePage {
                 + "**" + code.title() + ".** " + effect(code.severity()) + "\n\n"
                 + code.why() + "\n\n"
                 + "Instead of\n\n" + sample(code.faulty()) + "\nwrite\n\n" + sample(code.mended());
+    }
+
+    /** The same for a screen, without the marks of Markdown. */
+    static String plain(Code code) {
+        return code.id() + "\n\n"
+                + code.title() + ". " + effect(code.severity()) + "\n\n"
+                + code.why() + "\n\n"
+                + "Instead of\n\n" + indented(code.faulty()) + "\nwrite\n\n" + indented(code.mended());
     }
 
     /** The index: one row for each code, in alphabetical order. */
@@ -36,6 +44,10 @@ final class CodePage {
             case WARNING -> "This is a warning: the book is made all the same.";
             case NOTE -> "This is a note: nothing need be done.";
         };
+    }
+
+    private static String indented(String text) {
+        return text.stripTrailing().indent(4);
     }
 
     private static String sample(String text) {

@@ -1,16 +1,11 @@
 package exergue.cli;
 
 import exergue.cli.report.Ink;
-import exergue.finding.NearMiss;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.UnmatchedArgumentException;
 
 /** One run of the command line, from the words typed to the exit code. Whatever happens, the reader gets a sentence. */
 final class CommandRun {
@@ -54,25 +49,8 @@ final class CommandRun {
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setColorScheme(CommandLine.Help.defaultColorScheme(terminal.ink() == Ink.PLAIN ? Ansi.OFF : Ansi.ON))
                 .setUsageHelpWidth(HELP_WIDTH)
-                .setParameterExceptionHandler((problem, words) -> misunderstood(problem))
+                .setParameterExceptionHandler((problem, words) -> say(ExitCode.USAGE, Misunderstood.explain(problem)))
                 .setExecutionExceptionHandler((failure, at, result) -> failed(failure));
-    }
-
-    private int misunderstood(ParameterException problem) {
-        String command = problem.getCommandLine().getCommandSpec().qualifiedName();
-        return say(ExitCode.USAGE, problem.getMessage() + nearMiss(problem)
-                + "\n“" + command + " --help” says what can be typed here.");
-    }
-
-    private static String nearMiss(ParameterException problem) {
-        if (!(problem instanceof UnmatchedArgumentException unmatched) || unmatched.getUnmatched().isEmpty()) {
-            return "";
-        }
-        CommandLine line = problem.getCommandLine();
-        Set<String> known = line.getCommandSpec().optionsMap().keySet().stream().collect(Collectors.toSet());
-        known.addAll(line.getSubcommands().keySet());
-        return NearMiss.of(unmatched.getUnmatched().get(0).split("=", 2)[0], known)
-                .map(near -> ". Did you mean “" + near + "”?").orElse("");
     }
 
     private int failed(Exception failure) {

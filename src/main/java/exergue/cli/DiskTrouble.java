@@ -23,7 +23,8 @@ final class DiskTrouble {
             return "“" + path + "” may not be read or written: permission is denied.";
         }
         if (failure instanceof NoSuchFileException) {
-            return "“" + path + "” is not there" + (trouble.getReason() == null ? "." : ": " + trouble.getReason() + ".");
+            return "“" + path + "” is not there and cannot be made"
+                    + (trouble.getReason() == null ? "." : ": " + trouble.getReason() + ".");
         }
         if (failure instanceof FileAlreadyExistsException || failure instanceof NotDirectoryException) {
             return "“" + path + "” is a file; a folder was expected there.";

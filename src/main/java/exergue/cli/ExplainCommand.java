@@ -28,7 +28,7 @@ final class ExplainCommand implements Callable<Integer> {
             AllCodes.all().forEach(code -> terminal.out().println(
                     code.id() + " (" + code.severity().word() + "): " + code.title()));
         } else {
-            terminal.out().print(CodePage.of(find()));
+            terminal.out().print(CodePage.plain(find()));
         }
         return ExitCode.CLEAN;
     }
