@@ -19,7 +19,7 @@ final class ReferenceTexts {
     static List<ReferenceText> of(List<Reference> references, Map<String, Work> works, BookWords words) {
         List<ReferenceText> texts = new ArrayList<>();
         for (Relation relation : Relation.values()) {
-            String before = words.relation(relation);
+            String before = words.relation(relation).replace(' ', '\u00A0');
             for (Reference reference : references) {
                 if (reference.relation() == relation) {
                     texts.add(new ReferenceText(before, sign(reference, works), Unbroken.number(reference.number().value())));
