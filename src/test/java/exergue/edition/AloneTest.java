@@ -73,9 +73,9 @@ class AloneTest {
     void referencesOfTypeAndCoinStandTogetherAndItsOwnApart() {
         catalogue.work("hall", "Hallowby", "").type("a").reference("hall", "12", Relation.SAME_TYPE);
         catalogue.coin("c1", "a").reference("hall", "14", Relation.THIS_COIN).damaged(Damage.PIERCED).from("Orr cabinet");
-        assertEquals(List.of(new ReferenceText("", "Hallowby", "12"), new ReferenceText("this coin:", "Hallowby", "14")),
+        assertEquals(List.of(new ReferenceText("", "Hallowby", "12"), new ReferenceText("this\u00A0coin:", "Hallowby", "14")),
                 alone(0).references());
-        assertEquals(List.of(new ReferenceText("this coin:", "Hallowby", "14")), alone(0).ownReferences());
+        assertEquals(List.of(new ReferenceText("this\u00A0coin:", "Hallowby", "14")), alone(0).ownReferences());
         assertEquals("Pierced.", Inline.plain(alone(0).condition()));
         assertEquals("Orr cabinet.", alone(0).provenance());
     }
