@@ -14,8 +14,7 @@ import java.util.stream.Stream;
 public final class Units {
 
     private static final UnitSource SI = UnitSource.remembered("SI Brochure, 9th edition, 2019");
-    private static final UnitSource POUND_1959 = UnitSource.remembered("international yard and pound agreement, 1959; "
-            + "NIST Handbook 44, Appendix C");
+    private static final UnitSource POUND_1959 = UnitSource.seen("international yard and pound agreement, 1959");
     private static final UnitSource TRALLES = UnitSource.seen("1 kilogram = 18827.15 French grains, weighed in year 7 of "
             + "the Republic, as quoted from Tralles");
     private static final UnitSource METRE_1799 = UnitSource.seen("1 metre = 3 pieds 11.296 lignes, law of 19 Frimaire "
@@ -57,7 +56,7 @@ public final class Units {
                     "apothecaries drams"));
     public static final Unit CARAT = new Unit("carat", "ct", "metric carat", "metric carats", Dimension.MASS,
             UnitSystem.JEWELLERS, Ratio.of("0.2"),
-            UnitSource.remembered("4th General Conference on Weights and Measures, 1907"),
+            UnitSource.seen("4th General Conference on Weights and Measures, 1907"),
             List.of("ct", "cts", "carat", "carats", "metric carat", "metric carats"));
     public static final Unit TOLA = new Unit("tola", "tola", "tola", "tolas", Dimension.MASS, UnitSystem.INDIAN,
             Ratio.of("11.6638038"), UnitSource.seen("10 tolas = 3.75 troy ounces, hence 180 grains"),

@@ -8,8 +8,7 @@ import exergue.measure.Unit;
 final class FrenchUnits {
 
     private static final String SI = "Brochure sur le SI, 9e édition, 2019";
-    private static final String POUND = "accord international sur le yard et la livre, 1959\u202F; NIST Handbook 44, "
-            + "annexe C";
+    private static final String POUND = "accord international sur le yard et la livre, 1959";
     private static final String MARC = "1 kilogramme = 18827,15 grains, pesée de l’an 7 de la République, d’après Tralles";
     private static final String FUNT = "1 funt = 409,51241\u00A0g, règlement russe des poids et mesures, 1899";
 

@@ -8,7 +8,7 @@ import exergue.measure.Unit;
 final class GermanUnits {
 
     private static final String SI = "SI-Broschüre, 9. Auflage, 2019";
-    private static final String POUND = "internationales Abkommen über Yard und Pfund, 1959; NIST Handbook 44, Anhang C";
+    private static final String POUND = "internationales Abkommen über Yard und Pfund, 1959";
     private static final String MARC = "1 Kilogramm = 18827,15 französische Grains, gewogen im Jahr 7 der Republik, nach Tralles";
     private static final String FUNT = "1 Funt = 409,51241\u00A0g, russische Maß- und Gewichtsordnung, 1899";
 

@@ -8,7 +8,7 @@ import exergue.measure.Unit;
 final class ItalianUnits {
 
     private static final String SI = "Opuscolo SI, 9ª edizione, 2019";
-    private static final String POUND = "accordo internazionale su iarda e libbra, 1959; NIST Handbook 44, appendice C";
+    private static final String POUND = "accordo internazionale su iarda e libbra, 1959";
     private static final String MARC = "1 chilogrammo = 18827,15 grani, pesati nell’anno 7 della Repubblica, secondo Tralles";
     private static final String FUNT = "1 funt = 409,51241\u00A0g, regolamento russo dei pesi e delle misure, 1899";
 
