@@ -73,6 +73,8 @@ public final class CrossReferences {
                 runs(strong.runs());
             } else if (run instanceof Inline.Link link) {
                 runs(link.runs());
+            } else if (run instanceof Inline.Footnote note) {
+                runs(note.runs());
             }
         }
     }

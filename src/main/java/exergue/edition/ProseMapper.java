@@ -33,6 +33,9 @@ final class ProseMapper {
         if (run instanceof Inline.Link link) {
             return new Inline.Link(link.address(), runs(link.runs()));
         }
+        if (run instanceof Inline.Footnote note) {
+            return new Inline.Footnote(note.number(), runs(note.runs()), note.place());
+        }
         return change.apply(run);
     }
 

@@ -6,7 +6,7 @@ import exergue.model.Prose;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The words of prose, paragraph by paragraph and cell by cell, with the place of the block they stand in. */
+/** The words of prose, paragraph by paragraph, cell by cell and footnote by footnote, with the place of the block they stand in. */
 final class ProseTexts {
 
     record Line(String text, Place place) { }
@@ -42,6 +42,21 @@ final class ProseTexts {
         String text = Inline.plain(runs);
         if (!text.isEmpty()) {
             lines.add(new Line(text, place));
+        }
+        footnotes(runs);
+    }
+
+    private void footnotes(List<Inline> runs) {
+        for (Inline run : runs) {
+            if (run instanceof Inline.Footnote note) {
+                line(note.runs(), note.place());
+            } else if (run instanceof Inline.Emphasis emphasis) {
+                footnotes(emphasis.runs());
+            } else if (run instanceof Inline.Strong strong) {
+                footnotes(strong.runs());
+            } else if (run instanceof Inline.Link link) {
+                footnotes(link.runs());
+            }
         }
     }
 }

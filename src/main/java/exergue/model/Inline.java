@@ -40,7 +40,18 @@ public sealed interface Inline {
 
     record LineBreak() implements Inline { }
 
-    /** The words alone, without marks. */
+    /**
+     * A call of a footnote, together with the text of the note. It stands in chapters only.
+     *
+     * @param number in its chapter, from 1; @param runs the note, its paragraphs parted by line breaks; @param place of the call
+     */
+    record Footnote(int number, List<Inline> runs, exergue.finding.Place place) implements Inline {
+        public Footnote {
+            runs = List.copyOf(runs);
+        }
+    }
+
+    /** The words alone, without marks and footnotes. */
     static String plain(List<Inline> runs) {
         StringBuilder words = new StringBuilder();
         for (Inline run : runs) {

@@ -1,12 +1,14 @@
 package exergue.source;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import exergue.PicturedTree;
 import exergue.model.Catalogue;
 import exergue.model.Chapter;
 import exergue.model.Inline;
 import exergue.model.Prose;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -106,5 +108,60 @@ class ProseTest {
         Prose.Picture picture = (Prose.Picture) chapter.blocks().get(5);
         assertEquals("photographs/site.jpg The harbour Seen from the north",
                 picture.path() + " " + picture.alternative() + " " + Inline.plain(picture.caption()));
+    }
+
+    @Test
+    void footnotesAreNumberedAsTheyAreCalled() {
+        assertEquals(List.of("1: So the hoard. Or not. (3:22)", "2: See “above”. (7:5)"), notes("""
+                # History
+
+                The mint opened late.[^hoard] It
+
+                | Die | Coins |
+                | --- | --- |
+                | O1[^B] | 3 |
+
+                [^b]: See "above".
+                [^hoard]: So the hoard.
+
+                    Or not.
+                """));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "# Title[^1]              | A heading cannot call a footnote",
+        "# T\\n\\n## Part[^1]      | A heading cannot call a footnote",
+        "# T\\n\\nA.[^2]\\n\\n[^2]: B.[^1] | A footnote cannot call a footnote",
+        "# T\\n\\nA.[^1]\\n\\n[^1]: - a list | A footnote has paragraphs only",
+    })
+    void whereNoFootnoteStandsItIsRefused(String written, String said) {
+        Map<String, String> files = Trees.sound();
+        files.put("chapters/history.md", written.replace("\\n", "\n") + "\n\n[^1]: The text.\n");
+        String findings = Trees.shown(Trees.read(PicturedTree.of(files)).findings());
+        assertTrue(findings.contains(said), findings);
+    }
+
+    @Test
+    void anEntryHasNoFootnotes() {
+        String yaml = "id: owl\nmint: lampron\ndenomination: Drachm\nmetal: silver\nnote: |\n  Rare.[^1]\n";
+        String findings = Trees.shown(Trees.read(Trees.with("types/owl.yaml", yaml)).findings());
+        assertTrue(findings.contains("An entry cannot call a footnote, as “[^1]” would."), findings);
+    }
+
+    private static List<String> notes(String chapter) {
+        Map<String, String> files = Trees.sound();
+        files.put("chapters/history.md", chapter);
+        Loaded loaded = Trees.read(PicturedTree.of(files));
+        assertEquals("", Trees.shown(loaded.findings()));
+        List<String> notes = new ArrayList<>();
+        for (Prose block : loaded.catalogue().orElseThrow().chapters().get("chapters/history.md").blocks()) {
+            List<Inline> runs = block instanceof Prose.Paragraph paragraph ? paragraph.runs()
+                    : block instanceof Prose.Table table ? table.rows().get(0).get(0) : List.of();
+            runs.stream().filter(Inline.Footnote.class::isInstance).map(Inline.Footnote.class::cast).forEach(note ->
+                    notes.add(note.number() + ": " + Inline.plain(note.runs()) + " (" + note.place().line() + ":"
+                            + note.place().column() + ")"));
+        }
+        return notes;
     }
 }

@@ -7,6 +7,7 @@ import exergue.source.text.NamedFile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.commonmark.ext.footnotes.FootnoteDefinition;
 import org.commonmark.ext.gfm.tables.TableBlock;
 import org.commonmark.ext.gfm.tables.TableCell;
 import org.commonmark.ext.gfm.tables.TableHead;
@@ -30,10 +31,21 @@ final class BlockReader {
     private static final String AS_PARAGRAPH = "It is printed as a plain paragraph. ";
 
     private final Manuscript manuscript;
+    private FootnoteCalls footnotes;
     private int depth;
 
+    /** Of an entry, whose prose has no footnotes. */
     BlockReader(Manuscript manuscript) {
         this.manuscript = manuscript;
+        this.footnotes = FootnoteCalls.refusedBy("An entry", manuscript);
+    }
+
+    List<Prose> chapter(Node document) {
+        Footnotes notes = new Footnotes(document, manuscript, this::footnote);
+        footnotes = notes;
+        List<Prose> blocks = blocks(document);
+        notes.reportNeverCalled();
+        return blocks;
     }
 
     List<Prose> blocks(Node parent) {
@@ -55,7 +67,7 @@ final class BlockReader {
         if (node instanceof Paragraph) {
             paragraph(node, place, blocks);
         } else if (node instanceof Heading heading) {
-            blocks.add(new Prose.Heading(heading.getLevel(), inline(node), place));
+            blocks.add(new Prose.Heading(heading.getLevel(), inline(node, refusing("A heading")), place));
         } else if (node instanceof BlockQuote) {
             blocks.add(new Prose.Quotation(blocks(node), place));
         } else if (node instanceof ListBlock list) {
@@ -64,7 +76,7 @@ final class BlockReader {
             blocks.add(table(node, place));
         } else if (node instanceof ThematicBreak) {
             blocks.add(new Prose.Rule(place));
-        } else {
+        } else if (!(node instanceof FootnoteDefinition)) {
             refused(node, place, blocks);
         }
     }
@@ -97,16 +109,41 @@ final class BlockReader {
     }
 
     private void paragraph(Node node, Place place, List<Prose> blocks) {
-        InlineReader reader = new InlineReader(manuscript);
+        InlineReader reader = new InlineReader(manuscript, footnotes);
         List<Inline> runs = reader.read(node);
-        if (!Inline.plain(runs).isBlank() || runs.stream().anyMatch(Inline.CrossReference.class::isInstance)) {
+        if (!Inline.plain(runs).isBlank() || runs.stream().anyMatch(BlockReader::printsWithoutWords)) {
             blocks.add(new Prose.Paragraph(runs, place));
         }
         reader.pictures().forEach(image -> picture(image).ifPresent(blocks::add));
     }
 
-    private List<Inline> inline(Node node) {
-        InlineReader reader = new InlineReader(manuscript);
+    private static boolean printsWithoutWords(Inline run) {
+        return run instanceof Inline.CrossReference || run instanceof Inline.Footnote;
+    }
+
+    /** The paragraphs of a footnote, which are all it has. */
+    private List<Inline> footnote(Node text) {
+        List<Inline> runs = new ArrayList<>();
+        for (Node node = text.getFirstChild(); node != null; node = node.getNext()) {
+            if (!(node instanceof Paragraph)) {
+                manuscript.report(MarkdownCodes.UNSUPPORTED_MARKDOWN, InlineReader.place(node, manuscript),
+                        "A footnote has paragraphs only, so this is not printed.", "Put lists, tables and quotations into the text above.");
+                continue;
+            }
+            if (!runs.isEmpty()) {
+                runs.add(new Inline.LineBreak());
+            }
+            runs.addAll(inline(node, refusing("A footnote")));
+        }
+        return runs;
+    }
+
+    private FootnoteCalls refusing(String line) {
+        return FootnoteCalls.refusedBy(line, manuscript);
+    }
+
+    private List<Inline> inline(Node node, FootnoteCalls calls) {
+        InlineReader reader = new InlineReader(manuscript, calls);
         List<Inline> runs = reader.read(node);
         for (Image image : reader.pictures()) {
             manuscript.report(MarkdownCodes.UNSUPPORTED_MARKDOWN, InlineReader.place(image, manuscript),
@@ -123,7 +160,7 @@ final class BlockReader {
                 if (!runs.isEmpty()) {
                     runs.add(new Inline.LineBreak());
                 }
-                runs.addAll(inline(node));
+                runs.addAll(inline(node, footnotes));
             } else {
                 refused(node, InlineReader.place(node, manuscript), new ArrayList<>());
             }
@@ -151,7 +188,7 @@ final class BlockReader {
 
     private List<Inline> caption(String title) {
         return title.isBlank() ? List.of()
-                : new InlineReader(manuscript).read(MarkdownReader.LINES.parse(title).getFirstChild());
+                : new InlineReader(manuscript, refusing("A caption")).read(MarkdownReader.LINES.parse(title).getFirstChild());
     }
 
     private String plain(Node parent) {
@@ -180,7 +217,7 @@ final class BlockReader {
             for (Node row = part.getFirstChild(); row != null; row = row.getNext()) {
                 List<List<Inline>> cells = new ArrayList<>();
                 for (Node cell = row.getFirstChild(); cell != null; cell = cell.getNext()) {
-                    cells.add(inline(cell));
+                    cells.add(inline(cell, part instanceof TableHead ? refusing("The head of a table") : footnotes));
                     if (part instanceof TableHead) {
                         align.add(align((TableCell) cell));
                     }

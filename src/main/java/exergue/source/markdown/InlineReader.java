@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.commonmark.ext.footnotes.FootnoteReference;
 import org.commonmark.node.Code;
 import org.commonmark.node.Emphasis;
 import org.commonmark.node.HardLineBreak;
@@ -24,19 +25,23 @@ final class InlineReader {
     private static final Pattern CROSS_REFERENCE = Pattern.compile("\\[(?:(coin|type):([^\\]\\s]+)|work:([^\\]\\s,]+)(?:,\\s*([^\\]]*?)\\s*)?)\\]");
     private static final Pattern NEARLY = Pattern.compile("(?i)\\[{1,2}(?:coin|type|work)s?\\s*:[^\\]]*\\]{0,2}"
             + "|\\[{1,2}(?:coin|type|work)s?\\s+[^\\]\\s]*[-\\d][^\\]\\s]*\\]{1,2}");
+    /** A call; not the label that a note begins with, which has a colon after it. */
+    private static final Pattern FOOTNOTE = Pattern.compile("^\\[\\^[^\\]\\s]+\\]:|\\[\\^([^\\]\\s]+)\\]");
     private static final Pattern RANGE = Pattern.compile("(?<=\\d)-{1,2}(?=\\d)");
     private static final Pattern DASHES = Pattern.compile("(?<!-)---?(?!-)|(?<!\\.)\\.\\.\\.(?!\\.)");
     private static final Pattern WEB_ADDRESS = Pattern.compile("(?i)(https?://|mailto:).+");
 
     private final Manuscript manuscript;
+    private final FootnoteCalls footnotes;
     private final List<Image> pictures = new ArrayList<>();
     private TypographicQuotes quotes;
     private int depth;
     private int inParagraph;
     private int inText;
 
-    InlineReader(Manuscript manuscript) {
+    InlineReader(Manuscript manuscript, FootnoteCalls footnotes) {
         this.manuscript = manuscript;
+        this.footnotes = footnotes;
     }
 
     List<Inline> read(Node paragraph) {
@@ -101,6 +106,8 @@ final class InlineReader {
             runs.add(new Inline.LineBreak());
         } else if (node instanceof Image image) {
             pictures.add(image);
+        } else if (node instanceof FootnoteReference call) {
+            footnotes.at(call.getLabel(), place(call)).ifPresent(runs::add);
         } else if (node instanceof HtmlInline html) {
             manuscript.report(MarkdownCodes.RAW_HTML, place(node), "“" + html.getLiteral() + "” is HTML, which the prose of a catalogue does not use.",
                     "Delete it. For italic write *words*, for bold **words**; a < that is meant as a sign is written \\<.");
@@ -116,8 +123,7 @@ final class InlineReader {
         }
         runs.addAll(words);
         if (Inline.plain(words).startsWith("^")) {
-            OtherMarkdown.Mark note = OtherMarkdown.footnote("[" + Inline.plain(words) + "]");
-            manuscript.report(MarkdownCodes.UNSUPPORTED_MARKDOWN, place(link), note.what(), note.remedy());
+            footnotes.at(Inline.plain(words).substring(1), place(link));
             return;
         }
         manuscript.report(MarkdownCodes.LINK_REFUSED, place(link), "The link to “" + address + "” leads to no web page.",
@@ -155,6 +161,7 @@ final class InlineReader {
         }
         OtherMarkdown.in(literal).forEach(mark -> manuscript.report(MarkdownCodes.UNSUPPORTED_MARKDOWN, placeOf(mark.text()),
                 mark.what(), mark.remedy()));
+        FOOTNOTE.matcher(literal).results().filter(found -> found.group(1) != null).forEach(call -> footnotes.at(call.group(1), placeOf(call.group())));
         words(typographic(literal), runs);
     }
 

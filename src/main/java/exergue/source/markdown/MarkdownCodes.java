@@ -43,6 +43,16 @@ public final class MarkdownCodes {
     public static final Code TANGLED_PROSE = new Code("tangled-prose", ERROR, "Emphasis or quotations are nested without end",
             "No reader could follow it, and the program should not try.", "> > > > > > > > > > > > > > a", "> a");
 
+    public static final Code FOOTNOTE_WITHOUT_TEXT = new Code("footnote-without-text", ERROR, "A footnote is called that has no text",
+            "The number would stand in the line and lead to nothing. The text stands in a paragraph of its own that begins with "
+                    + "the same label and a colon.", "found in 1909.[^1]", "found in 1909.[^1]\n\n[^1]: Not in 1908.");
+    public static final Code FOOTNOTE_NEVER_CALLED = new Code("footnote-never-called", WARNING, "A footnote is never called",
+            "A note is printed on the page where it is called, and numbered in the order of the calls; one that is not called "
+                    + "cannot be printed.", "found in 1909.\n\n[^1]: Not in 1908.", "found in 1909.[^1]\n\n[^1]: Not in 1908.");
+    public static final Code FOOTNOTE_CALLED_TWICE = new Code("footnote-called-twice", ERROR, "A footnote is called twice",
+            "A note stands at the foot of the page where it is called, so each call has a note of its own.",
+            "found in 1909.[^1] Lost since.[^1]", "found in 1909.[^1] Lost since.[^2]");
+
     public static final Code PARAGRAPH_TOO_LONG = new Code("paragraph-too-long", ERROR, "A paragraph has no end",
             "A paragraph ends with an empty line. One of many pages has lost its empty lines, or is no prose at all, "
                     + "and could keep the program busy for hours.", "(ten pages without an empty line)", "(an empty line after each paragraph)");
@@ -51,6 +61,7 @@ public final class MarkdownCodes {
 
     public static List<Code> all() {
         return List.of(RAW_HTML, UNSUPPORTED_MARKDOWN, LINK_REFUSED, CROSS_REFERENCE_NOT_READ, HEADING_SKIPS, CHAPTER_WITHOUT_TITLE, SECOND_TITLE,
-                PICTURE_WITHOUT_WORDS, TANGLED_PROSE, PARAGRAPH_TOO_LONG);
+                PICTURE_WITHOUT_WORDS, TANGLED_PROSE, FOOTNOTE_WITHOUT_TEXT, FOOTNOTE_NEVER_CALLED, FOOTNOTE_CALLED_TWICE,
+                PARAGRAPH_TOO_LONG);
     }
 }

@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import org.commonmark.Extension;
+import org.commonmark.ext.footnotes.FootnotesExtension;
 import org.commonmark.ext.gfm.tables.TablesExtension;
 import org.commonmark.parser.IncludeSourceSpans;
 import org.commonmark.parser.Parser;
@@ -22,8 +24,8 @@ public final class MarkdownReader {
     static final Parser LINES = Parser.builder().enabledBlockTypes(Set.of())
             .includeSourceSpans(IncludeSourceSpans.BLOCKS_AND_INLINES).build();
 
-    private static final Parser BLOCKS = Parser.builder().extensions(List.of(TablesExtension.create()))
-            .includeSourceSpans(IncludeSourceSpans.BLOCKS_AND_INLINES).build();
+    private static final Parser NOTES = parser(TablesExtension.create());
+    private static final Parser CHAPTERS = parser(TablesExtension.create(), FootnotesExtension.create());
 
     /** Quotations and lists in each other, or emphasis in emphasis. */
     static final int DEEPEST = 12;
@@ -32,6 +34,10 @@ public final class MarkdownReader {
     private static final int LONGEST_PARAGRAPH = 60_000;
 
     private MarkdownReader() { }
+
+    private static Parser parser(Extension... extensions) {
+        return Parser.builder().extensions(List.of(extensions)).includeSourceSpans(IncludeSourceSpans.BLOCKS_AND_INLINES).build();
+    }
 
     /** One line in an entry. */
     public static Phrase line(Manuscript manuscript, Place place) {
@@ -42,7 +48,8 @@ public final class MarkdownReader {
     /** Paragraphs in an entry; they have no headings. */
     public static List<Prose> note(Manuscript manuscript) {
         List<Prose> blocks = new ArrayList<>();
-        for (Prose block : blocks(manuscript).orElse(List.of())) {
+        for (Prose block : untangled(manuscript, () -> new BlockReader(manuscript).blocks(NOTES.parse(manuscript.text())))
+                .orElse(List.of())) {
             if (block instanceof Prose.Heading heading) {
                 manuscript.report(MarkdownCodes.UNSUPPORTED_MARKDOWN, heading.place(),
                         "“" + Inline.plain(heading.runs()) + "” is a heading, and a note has none.",
@@ -58,7 +65,8 @@ public final class MarkdownReader {
     /** A chapter: its title, and the blocks after the title. */
     public static Chapter chapter(SourceText source, Manuscript.House house) {
         Manuscript manuscript = Manuscript.of(source, house);
-        Optional<List<Prose>> read = blocks(manuscript);
+        Optional<List<Prose>> read = untangled(manuscript,
+                () -> new BlockReader(manuscript).chapter(CHAPTERS.parse(manuscript.text())));
         if (read.isEmpty()) {
             return new Chapter(source.file(), List.of(), List.of());
         }
@@ -73,10 +81,6 @@ public final class MarkdownReader {
                     "Begin the file with a line such as “# The mint and its dies”.");
         }
         return new Chapter(source.file(), title, Headings.inOrder(blocks, manuscript));
-    }
-
-    private static Optional<List<Prose>> blocks(Manuscript manuscript) {
-        return untangled(manuscript, () -> new BlockReader(manuscript).blocks(BLOCKS.parse(manuscript.text())));
     }
 
     /** Some signs make the parser look ahead to the end of the paragraph, again and again: so paragraphs must end. */

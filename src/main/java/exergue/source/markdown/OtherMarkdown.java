@@ -10,15 +10,13 @@ final class OtherMarkdown {
 
     /** Struck out or marked words; raised and lowered ones, as in H~2~O. */
     private static final Pattern MARKS = Pattern.compile("~~[^~]+~~|==[^=]+==|(?<=\\w)~[^~\\s]{1,8}~|(?<=\\w)\\^[^^\\s]{1,8}\\^");
-    /** The sign of a footnote; the note itself has a colon after it. */
-    private static final Pattern FOOTNOTE = Pattern.compile("\\[\\^[^\\]\\s]{1,40}\\](?!:)");
 
     private OtherMarkdown() { }
 
     /** @param text as written */
     record Mark(String text, String what, String remedy) { }
 
-    /** In the order of the text; footnotes after the others. */
+    /** In the order of the text. */
     static List<Mark> in(String words) {
         List<Mark> marks = new ArrayList<>();
         Matcher mark = MARKS.matcher(words);
@@ -26,15 +24,6 @@ final class OtherMarkdown {
             marks.add(new Mark(mark.group(), "“" + mark.group() + "” is printed as it stands: these marks mean nothing in the prose of a catalogue.",
                     "Take the marks away; raised and lowered figures can be typed as they are, such as ² and ₂."));
         }
-        Matcher footnote = FOOTNOTE.matcher(words);
-        while (footnote.find()) {
-            marks.add(footnote(footnote.group()));
-        }
         return marks;
-    }
-
-    static Mark footnote(String sign) {
-        return new Mark(sign, "“" + sign + "” would be a footnote, and footnotes are not set.",
-                "Write in the text what the note says, in round brackets if need be.");
     }
 }
