@@ -22,14 +22,16 @@ final class BookValues {
     private final Book book;
     private final Marks marks = new Marks();
     private final Map<String, String> kinds = new LinkedHashMap<>();
-    private final Markup markup = new Markup();
+    private final Markup markup;
     private final ProseMarkup prose;
     private final EntryValues entries;
     private final PlateValues plates;
     private final ListingValues listings;
 
-    BookValues(Book book, Setting setting, Consumer<Finding> findings) {
+    /** @param footnotes where notes stand */
+    BookValues(Book book, Setting setting, FootnoteMarkup footnotes, Consumer<Finding> findings) {
         this.book = book;
+        this.markup = new Markup(footnotes);
         this.prose = new ProseMarkup(markup, Hyphens.of(book.language()), setting.source(), findings);
         Pictures pictures = new Pictures(setting, findings);
         this.entries = new EntryValues(marks, markup, prose, pictures, setting.rows());
@@ -100,6 +102,7 @@ final class BookValues {
         values.put("plainHeading", plain);
         if (part instanceof Part.Text text) {
             values.put("prose", finished(prose.of(text.blocks(), 1)));
+            values.put("footnotes", markup.takeFootnotes());
         } else if (part instanceof Part.Entries listed) {
             values.put("columns", entries.columns(listed.blocks()));
             values.put("hasDies", entries.hasDies(listed.blocks()));

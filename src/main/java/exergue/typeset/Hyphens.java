@@ -36,6 +36,9 @@ final class Hyphens {
     List<Inline> in(List<Inline> runs) {
         List<Inline> hyphened = hyphened(runs);
         int last = hyphened.size() - 1;
+        while (last >= 0 && hyphened.get(last) instanceof Inline.Footnote) {
+            last--;
+        }
         if (last >= 0 && hyphened.get(last) instanceof Inline.Words words) {
             int word = words.text().stripTrailing().lastIndexOf(' ') + 1;
             hyphened.set(last, new Inline.Words(words.text().substring(0, word)
@@ -51,6 +54,8 @@ final class Hyphens {
                 hyphened.add(new Inline.Words(hyphened(words.text())));
             } else if (run instanceof Inline.Strong strong) {
                 hyphened.add(new Inline.Strong(hyphened(strong.runs())));
+            } else if (run instanceof Inline.Footnote note) {
+                hyphened.add(new Inline.Footnote(note.number(), in(note.runs()), note.place()));
             } else {
                 hyphened.add(run);
             }

@@ -3,6 +3,7 @@ package exergue.typeset;
 import exergue.model.Inline;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Runs of prose to XHTML. Every letter is escaped here; no markup of the author's can pass.
@@ -35,16 +36,40 @@ final class Markup {
         }
     }
 
-    private record Piece(String text, Look look) { }
+    /** @param notes called at the end of the text */
+    private record Piece(String text, Look look, List<Inline.Footnote> notes) {
+
+        Piece(String text, Look look) {
+            this(text, look, List.of());
+        }
+
+        Piece and(Piece next) {
+            String apart = notes.isEmpty() || next.notes.isEmpty() || text.isEmpty() ? "" : BETWEEN_CALLS;
+            return new Piece(text + apart + next.text, look, join(notes, next.notes));
+        }
+    }
 
     private static final Piece LINE_BREAK = new Piece("\n", Look.PLAIN);
+    private static final String BETWEEN_CALLS = "\u202F";
+
+    private final FootnoteMarkup footnotes;
+
+    Markup(FootnoteMarkup footnotes) {
+        this.footnotes = footnotes;
+    }
+
+    /** The notes called since they were last taken, if they are to be set together. */
+    List<Map<String, Object>> takeFootnotes() {
+        return footnotes.take();
+    }
 
     String of(List<Inline> runs) {
         List<Piece> pieces = new ArrayList<>();
         flatten(runs, Look.PLAIN, pieces);
         pieces = joined(pieces);
         drawMarksIn(pieces);
-        boolean mixed = pieces.stream().anyMatch(piece -> !piece.look().equals(Look.PLAIN));
+        drawToCalls(pieces);
+        boolean mixed = pieces.stream().anyMatch(piece -> !piece.look().equals(Look.PLAIN) || !piece.notes().isEmpty());
         StringBuilder html = new StringBuilder();
         for (Piece piece : pieces) {
             if (piece == LINE_BREAK) {
@@ -52,11 +77,12 @@ final class Markup {
             } else if (!piece.text().isEmpty()) {
                 html.append(piece.look().open(mixed)).append(escape(piece.text())).append(piece.look().close(mixed));
             }
+            piece.notes().forEach(note -> html.append(footnotes.element(note, this::of)));
         }
         return html.toString();
     }
 
-    private static void flatten(List<Inline> runs, Look look, List<Piece> into) {
+    private void flatten(List<Inline> runs, Look look, List<Piece> into) {
         for (Inline run : runs) {
             if (run instanceof Inline.Words words) {
                 into.add(new Piece(words.text(), look));
@@ -70,6 +96,8 @@ final class Markup {
                 into.add(new Piece(reference.id(), look));
             } else if (run instanceof Inline.LineBreak) {
                 into.add(LINE_BREAK);
+            } else if (run instanceof Inline.Footnote note) {
+                into.add(new Piece(footnotes.letters(note.number()), look, List.of(note)));
             }
         }
     }
@@ -85,8 +113,10 @@ final class Markup {
         List<Piece> joined = new ArrayList<>();
         for (Piece piece : pieces) {
             Piece last = joined.isEmpty() ? LINE_BREAK : joined.get(joined.size() - 1);
-            if (piece != LINE_BREAK && last != LINE_BREAK && last.look().equals(piece.look())) {
-                joined.set(joined.size() - 1, new Piece(last.text() + piece.text(), piece.look()));
+            boolean call = !piece.notes().isEmpty();
+            boolean same = last.notes().isEmpty() && last.look().equals(piece.look());
+            if (piece != LINE_BREAK && last != LINE_BREAK && (call || same)) {
+                joined.set(joined.size() - 1, last.and(piece));
             } else {
                 joined.add(piece);
             }
@@ -99,12 +129,12 @@ final class Markup {
             if (!pieces.get(i).look().italic() || !pieces.get(i).look().address().isEmpty()) {
                 continue;
             }
-            if (i > 0 && pieces.get(i - 1) != LINE_BREAK) {
+            if (i > 0 && pieces.get(i - 1) != LINE_BREAK && pieces.get(i - 1).notes().isEmpty()) {
                 String before = pieces.get(i - 1).text();
                 move(pieces, i - 1, before.substring(0, before.length() - marksAtEnd(before)), i,
                         before.substring(before.length() - marksAtEnd(before)) + pieces.get(i).text());
             }
-            if (i + 1 < pieces.size() && pieces.get(i + 1) != LINE_BREAK) {
+            if (i + 1 < pieces.size() && pieces.get(i + 1) != LINE_BREAK && pieces.get(i).notes().isEmpty()) {
                 String after = pieces.get(i + 1).text();
                 move(pieces, i + 1, after.substring(marksAtStart(after)), i,
                         pieces.get(i).text() + after.substring(0, marksAtStart(after)));
@@ -112,9 +142,34 @@ final class Markup {
         }
     }
 
+    /** What touches the figure of a call, mostly a comma, stays on its line: the note's element comes after it. */
+    private void drawToCalls(List<Piece> pieces) {
+        for (int i = 0; i + 1 < pieces.size(); i++) {
+            Piece piece = pieces.get(i);
+            Piece next = pieces.get(i + 1);
+            if (piece.notes().isEmpty() || next == LINE_BREAK || footnotes.letters(piece.notes().get(0).number()).isEmpty()) {
+                continue;
+            }
+            int space = next.text().indexOf(' ');
+            if (space >= 0) {
+                move(pieces, i + 1, next.text().substring(space), i, piece.text() + next.text().substring(0, space));
+            } else {
+                pieces.set(i, new Piece(piece.text() + next.text(), piece.look(), join(piece.notes(), next.notes())));
+                pieces.remove(i + 1);
+                i--;
+            }
+        }
+    }
+
+    private static List<Inline.Footnote> join(List<Inline.Footnote> notes, List<Inline.Footnote> more) {
+        List<Inline.Footnote> both = new ArrayList<>(notes);
+        both.addAll(more);
+        return List.copyOf(both);
+    }
+
     private static void move(List<Piece> pieces, int from, String left, int to, String drawn) {
-        pieces.set(from, new Piece(left, pieces.get(from).look()));
-        pieces.set(to, new Piece(drawn, pieces.get(to).look()));
+        pieces.set(from, new Piece(left, pieces.get(from).look(), pieces.get(from).notes()));
+        pieces.set(to, new Piece(drawn, pieces.get(to).look(), pieces.get(to).notes()));
     }
 
     /** How many marks the text begins with, if a space or its end follows them. */

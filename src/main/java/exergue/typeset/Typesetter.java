@@ -91,7 +91,7 @@ public final class Typesetter {
     }
 
     private Optional<SetBook.Laid> run() throws IOException {
-        BookValues values = new BookValues(book, setting, findings::add);
+        BookValues values = new BookValues(book, setting, new FootOfPage(), findings::add);
         Map<String, Object> all = values.all();
         Optional<Integer> front = shareColumns(all) ? frontPages(all) : Optional.empty();
         if (front.isEmpty() || failed()) {

@@ -64,7 +64,7 @@ public final class WebBook {
     }
 
     private void pages(List<Attachment> data, Sink sink) throws IOException {
-        Map<String, Object> all = new BookValues(book, setting, finding -> { }).all();
+        Map<String, Object> all = new BookValues(book, setting, new EndOfPart(), finding -> { }).all();
         Language language = Language.of(book.language()).orElse(Language.ENGLISH);
         all.put("number", BookWord.NUMBER.in(language));
         all.put("contentsHeading", BookWord.CONTENTS.in(language));

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 class MarkupTest {
 
     private static String html(Inline... runs) {
-        return new Markup().of(List.of(runs));
+        return new Markup(new FootOfPage()).of(List.of(runs));
     }
 
     private static Inline italic(String text) {

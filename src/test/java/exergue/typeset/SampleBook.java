@@ -163,7 +163,16 @@ final class SampleBook {
         blocks.add(new Prose.Heading(2, words("The order of the issues"), PLACE));
         blocks.addAll(prose(3));
         blocks.add(new Prose.Quotation(prose(1), PLACE));
+        blocks.add(new Prose.Paragraph(List.of(new Words("The first count"), footnote(1), new Words(" gave "),
+                new Emphasis(List.of(new Words("more dies"), footnote(2))), new Words(", the second fewer."), footnote(3)), PLACE));
+        blocks.add(new Prose.Table(List.of("left", "right"), List.of(words("Count"), words("Dies")),
+                List.of(List.of(List.of(new Words("Second"), footnote(4)), words("14"))), PLACE));
         return blocks;
+    }
+
+    static Inline footnote(int number) {
+        return new Inline.Footnote(number, List.of(new Words("Note " + number + ", as in "), new Emphasis(words("Journal of the League")),
+                new Words("."), new Inline.LineBreak(), new Inline.Link("#Hallam", words("Hallam"))), PLACE);
     }
 
     private static List<Part.WorkLine> works() {

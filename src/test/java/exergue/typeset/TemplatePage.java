@@ -13,7 +13,7 @@ public final class TemplatePage {
     /** @param face CSS that says where the book's face is found */
     public static String of(Book book, Setting setting, String face) throws IOException {
         TemplateFiles files = new TemplateFiles(setting.source(), setting.templates());
-        Map<String, Object> values = new BookValues(book, setting, finding -> { }).all();
+        Map<String, Object> values = new BookValues(book, setting, new FootOfPage(), finding -> { }).all();
         values.put("blankBeforeBody", false);
         String page = new Templates(files, finding -> { }).fill("book.ftlh", values).orElseThrow();
         String style = new String(files.bytes("page.css").orElseThrow(), StandardCharsets.UTF_8);
