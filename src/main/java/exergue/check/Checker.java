@@ -1,6 +1,7 @@
 package exergue.check;
 
 import exergue.check.rules.AxisMissingWhereNoneIs;
+import exergue.check.rules.AxisNotAskedFor;
 import exergue.check.rules.AxisOfPunchedCoin;
 import exergue.check.rules.AxisOfUnifaceCoin;
 import exergue.check.rules.BrokenCrossReference;
@@ -63,7 +64,7 @@ public final class Checker {
             new BrokenCrossReference(),
             new CatalogueNumberUsedTwice(), new CollectionNumberUsedTwice(), new FindNumberUsedTwice(),
             new CoinWithoutMeasurement(), new ReadingNotGiven(), new FigureThatApplies(), new AxisOfUnifaceCoin(),
-            new AxisOfPunchedCoin(), new AxisMissingWhereNoneIs(), new TwoDiametersWanted(),
+            new AxisOfPunchedCoin(), new AxisMissingWhereNoneIs(), new AxisNotAskedFor(), new TwoDiametersWanted(),
             new OvalDirectionNotSaid(), new DiameterMeaningNotSaid(),
             new HandsDisagree(), new DensityBeyondAlloy(), new DamageListedTwice(),
             new WeightCountsWithoutNeed(),
