@@ -70,12 +70,9 @@ public final class Editor {
         this.methods = MethodsChapter.of(catalogue, order, numbers, methods(language));
     }
 
-    /** The book of a catalogue that has no errors; what leads nowhere in one that has is left out or shows its id. */
-    public static Edited edit(Catalogue catalogue) {
-        return edit(catalogue, Map.of(), PageMap.UNKNOWN);
-    }
-
     /**
+     * The book of a catalogue that has no errors; what leads nowhere in one that has is left out or shows its id.
+     *
      * @param works full references that a citation style has set, by the id of the work
      * @param pages of the book as it was set before, for those who want page numbers; not known at first
      */

@@ -26,7 +26,6 @@ import java.util.Optional;
  */
 public final class MeasurementLine {
 
-    private static final char NO_BREAK_SPACE = '\u00A0';
     /** Keeps a sign off a raised figure of the unit. */
     private static final String NARROW_SPACE = "\u202F";
 
@@ -61,7 +60,7 @@ public final class MeasurementLine {
     public static String line(List<Cell> cells) {
         StringBuilder line = new StringBuilder();
         for (Cell cell : cells) {
-            line.append(member(cell)).append(cell.after());
+            line.append(cell.text()).append(cell.after());
         }
         return line.toString();
     }
@@ -69,25 +68,19 @@ public final class MeasurementLine {
     /** What is printed of one kind, wherever it is printed; empty where nothing is. */
     String member(Coin coin, Type type, Kind kind) {
         Chosen chosen = choice.choose(coin, type, kind);
-        return chosen.status() == Status.NOT_GIVEN ? "" : member(cell(coin, chosen));
-    }
-
-    /** One member with its unit and signs: {@code 3.87 g†}. */
-    static String member(Cell cell) {
-        return cell.figure() + cell.space() + cell.unit() + cell.sign();
+        return chosen.status() == Status.NOT_GIVEN ? "" : cell(coin, chosen).text();
     }
 
     private Cell cell(Coin coin, Chosen chosen) {
         Optional<Reading.Read> figure = chosen.figure();
         if (figure.isEmpty()) {
-            return new Cell(chosen.kind(), mark(chosen), "", "", "", "", 0);
+            return new Cell(chosen.kind(), mark(chosen), "", "", "", "");
         }
         Printer.Printed printed = Printer.print(figure.get(), style.form());
-        String text = printed.figure().replace(' ', NO_BREAK_SPACE);
         String space = printed.unit().isEmpty() ? "" : style.form().unitSpace();
         String signs = signs(coin, chosen);
         boolean raised = !signs.isEmpty() && printed.unit().matches(".*[²³]");
-        return new Cell(chosen.kind(), text, printed.unit(), space, raised ? NARROW_SPACE + signs : signs, "", decimals(text));
+        return new Cell(chosen.kind(), printed.figure(), printed.unit(), space, raised ? NARROW_SPACE + signs : signs, "");
     }
 
     private String mark(Chosen chosen) {
@@ -104,32 +97,16 @@ public final class MeasurementLine {
         return damaged + otherHand;
     }
 
-    /** Digits after the last decimal mark of the figure. */
-    private int decimals(String figure) {
-        int mark = figure.lastIndexOf(style.form().decimalMark());
-        if (mark < 0) {
-            return 0;
-        }
-        int digits = 0;
-        for (int i = mark + style.form().decimalMark().length(); i < figure.length(); i++) {
-            if (!Character.isDigit(figure.charAt(i))) {
-                break;
-            }
-            digits++;
-        }
-        return digits;
-    }
-
     /** A separator stands between two members that print something. */
     private List<Cell> withSeparators(List<Cell> cells) {
         List<Cell> separated = new ArrayList<>(cells);
         boolean moreFollows = false;
         for (int i = cells.size() - 1; i >= 0; i--) {
             Cell cell = cells.get(i);
-            boolean prints = !member(cell).isEmpty();
+            boolean prints = !cell.text().isEmpty();
             if (prints && moreFollows) {
                 separated.set(i, new Cell(cell.kind(), cell.figure(), cell.unit(), cell.space(), cell.sign(),
-                        style.separator(), cell.decimals()));
+                        style.separator()));
             }
             moreFollows |= prints;
         }

@@ -45,9 +45,14 @@ public record Specimen(String id, String number, List<Cell> cells, String line, 
      * @param space    between them
      * @param sign     house signs after it, empty mostly
      * @param after    separator to the next member, empty after the last
-     * @param decimals how many digits after the decimal mark, so that figures can be aligned
      */
-    public record Cell(Kind kind, String figure, String unit, String space, String sign, String after, int decimals) { }
+    public record Cell(Kind kind, String figure, String unit, String space, String sign, String after) {
+
+        /** The member as it stands in the line, without its separator: {@code 3.87 g†}. */
+        public String text() {
+            return figure + (unit.isEmpty() ? "" : space + unit) + sign;
+        }
+    }
 
     /**
      * Paths inside the tree, with the words for a reader who cannot see them.

@@ -33,27 +33,6 @@ public final class Printer {
         public String text() {
             return figure + form.unitSpace() + unit;
         }
-
-        /** What stands before the decimal mark, so that a table can line figures up: "c. 3" of "c. 3.9". */
-        public String beforeMark() {
-            return figure.substring(0, markAt());
-        }
-
-        /** The decimal mark and what follows it; empty where there is none. */
-        public String fromMark() {
-            return figure.substring(markAt());
-        }
-
-        /** The last mark between two digits; the end of the digits of a figure without one. */
-        private int markAt() {
-            int mark = figure.lastIndexOf(form.decimalMark());
-            boolean decimal = mark > 0 && mark + 1 < figure.length() && Character.isDigit(figure.charAt(mark - 1))
-                    && Character.isDigit(figure.charAt(mark + 1));
-            if (decimal) {
-                return mark;
-            }
-            return figure.endsWith("?") ? figure.length() - 1 : figure.length();
-        }
     }
 
     public static Printed print(Reading.Read reading, PrintForm form) {

@@ -53,8 +53,7 @@ final class Alignment {
 
     /** Figure, unit, sign and separator as they stand in the line, without the space that only parts two members. */
     static String member(Cell cell) {
-        return (cell.figure() + (cell.unit().isEmpty() ? "" : cell.space() + cell.unit()) + cell.sign()
-                + cell.after()).stripTrailing();
+        return (cell.text() + cell.after()).stripTrailing();
     }
 
     /** Digits of the first number in the figure, before its decimal mark. */

@@ -138,6 +138,6 @@ class ApparatusTest {
     void aSeeReferenceThatLeadsNowhereIsAFinding() {
         CatalogueBuilder house = house().see("hound", "wolves");
         assertEquals(List.of("“hound” sends the reader to “wolves”, which is in no index."),
-                Editor.edit(house.build()).findings().all().stream().map(f -> f.what()).toList());
+                Editor.edit(house.build(), Map.of(), PageMap.UNKNOWN).findings().all().stream().map(f -> f.what()).toList());
     }
 }

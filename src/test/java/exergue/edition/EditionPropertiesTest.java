@@ -63,6 +63,6 @@ class EditionPropertiesTest {
     @Property(tries = 100)
     void noLineBreaksBetweenAFigureAndItsUnit(@ForAll long seed, @ForAll @IntRange(max = 12) int coins) {
         Read.specimens(catalogue(seed, coins)).forEach(coin -> coin.cells().forEach(
-                cell -> assertFalse(MeasurementLine.member(cell).contains(" "), MeasurementLine.member(cell))));
+                cell -> assertFalse(cell.text().contains(" "), cell.text())));
     }
 }

@@ -256,7 +256,7 @@ class MethodsStatementTest {
 
     @Test
     void anUnknownCounterOffersTheNearMiss() {
-        Finding finding = Editor.edit(twoCoins("There are {coin} of them.").build()).findings().all().get(0);
+        Finding finding = Editor.edit(twoCoins("There are {coin} of them.").build(), Map.of(), PageMap.UNKNOWN).findings().all().get(0);
         assertEquals("unknown-counter", finding.code().id());
         assertEquals("Did you mean “{coins}”?", finding.remedy());
     }
@@ -270,7 +270,7 @@ class MethodsStatementTest {
     }
 
     private static List<String> findings(CatalogueBuilder catalogue) {
-        return Editor.edit(catalogue.build()).findings().all().stream()
+        return Editor.edit(catalogue.build(), Map.of(), PageMap.UNKNOWN).findings().all().stream()
                 .map(f -> f.code().id() + " at " + f.place() + ": " + f.what()).toList();
     }
 }

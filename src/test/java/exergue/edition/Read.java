@@ -4,6 +4,7 @@ import exergue.model.Catalogue;
 import exergue.model.Inline;
 import exergue.model.Prose;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -13,7 +14,7 @@ final class Read {
     private Read() { }
 
     static Book book(Catalogue catalogue) {
-        return Editor.edit(catalogue).book();
+        return Editor.edit(catalogue, Map.of(), PageMap.UNKNOWN).book();
     }
 
     static List<EntryBlock> blocks(Catalogue catalogue) {

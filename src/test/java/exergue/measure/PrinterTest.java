@@ -58,14 +58,4 @@ class PrinterTest {
         assertEquals("18", Printer.print(Hints.read(Kind.DIAMETER, "18.1-18.3 mm", "step=1"), tenths).figure());
         assertEquals("25", Printer.print(Hints.read(Kind.DIAMETER, "25.1 mm - 1 in", ""), tenths).figure());
     }
-
-    @Test
-    void aTableCanLineFiguresUp() {
-        Printer.Printed about = Printer.print(Hints.read(Kind.WEIGHT, "c. 3.9 g", ""), PrintForm.DEFAULT);
-        assertEquals("c.\u00A03", about.beforeMark());
-        assertEquals(".9", about.fromMark());
-        Printer.Printed unsure = Printer.print(Hints.read(Kind.WEIGHT, "4? g", ""), PrintForm.DEFAULT);
-        assertEquals("4", unsure.beforeMark());
-        assertEquals("?", unsure.fromMark());
-    }
 }

@@ -233,9 +233,9 @@ final class SampleBook {
         String sign = number % 8 == 0 ? "†" : number % 13 == 0 ? "°" : "";
         String axis = "" + (1 + number % 12);
         List<Cell> cells = List.of(
-                new Cell(Kind.WEIGHT, weight, weight.equals("–") ? "" : "g", NNBSP, weight.equals("–") ? "" : sign, ", ", 2),
-                new Cell(Kind.DIAMETER, diameter, "mm", NNBSP, "", ", ", 0),
-                new Cell(Kind.AXIS, axis, "h", NNBSP, "", "", 0));
+                new Cell(Kind.WEIGHT, weight, weight.equals("–") ? "" : "g", NNBSP, weight.equals("–") ? "" : sign, ", "),
+                new Cell(Kind.DIAMETER, diameter, "mm", NNBSP, "", ", "),
+                new Cell(Kind.AXIS, axis, "h", NNBSP, "", ""));
         StringBuilder line = new StringBuilder();
         cells.forEach(c -> line.append(c.figure()).append(c.unit().isEmpty() ? "" : c.space() + c.unit()).append(c.sign()).append(c.after()));
         List<Inline> remarks = number % 7 == 0

@@ -37,8 +37,9 @@ final class ConversionParagraph implements MethodsParagraph {
     private static String sentence(Conversion conversion, Set<Unit> explained, PrintForm form) {
         int n = conversion.coins();
         String units = Grammar.list(conversion.units().stream().map(unit -> FrenchUnits.of(unit).plural()).toList());
-        String what = printed(conversion) + " " + Grammar.is(n) + " " + Noun.of(conversion.kind()).with("noté", n) 
-                + (conversion.isDrawn() ? n == 1 ? " par une flèche" : " par des flèches" : " en " + units) + " et " + Noun.of(conversion.kind()).with("converti", n) + " ici en "
+        String what = printed(conversion) + " " + Grammar.is(n) + " " + Noun.of(conversion.kind()).with("noté", n)
+                + (conversion.isDrawn() ? n == 1 ? " par une flèche" : " par des flèches" : " en " + units)
+                + " et " + Noun.of(conversion.kind()).with("converti", n) + " ici en "
                 + FrenchUnits.of(Units.normal(conversion.kind().dimension())).plural();
         List<String> factors = conversion.units().stream().filter(explained::add)
                 .map(unit -> factor(unit, conversion.kind(), form)).toList();

@@ -38,8 +38,9 @@ final class ConversionParagraph implements MethodsParagraph {
         int n = conversion.coins();
         Noun noun = Noun.of(conversion.kind());
         String units = Grammar.list(conversion.units().stream().map(unit -> ItalianUnits.of(unit).plural()).toList());
-        String what = printed(conversion) + " " + Grammar.is(n) + " " + noun.with("annotat", n) 
-                + (conversion.isDrawn() ? n == 1 ? " con una freccia" : " con frecce" : " in " + units) + (n == 1 ? " ed è qui " : " e sono qui ") + noun.with("convertit", n) + " in "
+        String what = printed(conversion) + " " + Grammar.is(n) + " " + noun.with("annotat", n)
+                + (conversion.isDrawn() ? n == 1 ? " con una freccia" : " con frecce" : " in " + units)
+                + (n == 1 ? " ed è qui " : " e sono qui ") + noun.with("convertit", n) + " in "
                 + ItalianUnits.of(Units.normal(conversion.kind().dimension())).plural();
         List<String> factors = conversion.units().stream().filter(explained::add)
                 .map(unit -> factor(unit, conversion.kind(), form)).toList();
