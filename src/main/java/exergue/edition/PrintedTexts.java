@@ -139,6 +139,8 @@ public final class PrintedTexts {
         coin.dies().ifPresent(dies -> {
             add(dies.obverse());
             add(dies.reverse());
+            dies.obverseState().flatMap(Coin.DieState::flaw).ifPresent(this::add);
+            dies.reverseState().flatMap(Coin.DieState::flaw).ifPresent(this::add);
         });
         side(coin.obverse());
         side(coin.reverse());

@@ -40,7 +40,18 @@ public record Coin(Written<String> id, Written<String> type, Optional<Written<In
 
     public record WeightCounts(Written<Boolean> counts, Written<String> why) { }
 
-    public record Dies(Optional<Written<String>> obverse, Optional<Written<String>> reverse) { }
+    /** The names of the dies, and the states in which they struck the coin, where the entry says so. */
+    public record Dies(Optional<Written<String>> obverse, Optional<Written<String>> reverse, Optional<DieState> obverseState,
+                       Optional<DieState> reverseState) {
+
+        /** Dies of whose state nothing is said. */
+        public Dies(Optional<Written<String>> obverse, Optional<Written<String>> reverse) {
+            this(obverse, reverse, Optional.empty(), Optional.empty());
+        }
+    }
+
+    /** @param number from 1, the earliest known state of the die; @param flaw by which the state is known */
+    public record DieState(Written<Integer> number, Optional<Written<String>> flaw) { }
 
     public record Holding(Written<String> collection, Optional<Written<String>> number) { }
 

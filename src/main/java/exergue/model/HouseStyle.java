@@ -31,11 +31,13 @@ import java.util.stream.Stream;
  * @param dates      how dates are printed
  * @param eras       eras by id, whose years can stand on coins
  * @param indexes    what indexes and cross-references say
+ * @param dieNames   within what the name of a die is one die's alone
  */
 public record HouseStyle(List<Kind> order, List<Kind> inRemarks, String separator, PrintForm form, String missing, String notApplicable,
                          String illegible, Signs signs, List<Written<String>> prefer, Map<String, Metal> metals,
                          OtherHands otherHands, Rows rows, CoinOrder coinOrder, Quotes quotes, Map<BookWord, String> words,
-                         DateStyle dates, Map<String, Era> eras, IndexStyle indexes) {
+                         DateStyle dates, Map<String, Era> eras, IndexStyle indexes,
+                         DieNames dieNames) {
 
     public HouseStyle {
         order = List.copyOf(order);
@@ -93,6 +95,21 @@ public record HouseStyle(List<Kind> order, List<Kind> inRemarks, String separato
         private final String words;
 
         CoinOrder(String words) {
+            this.words = words;
+        }
+
+        public String words() {
+            return words;
+        }
+    }
+
+    /** Where dies are numbered anew: O1 of another mint or type is then another die. */
+    public enum DieNames {
+        ONE_SERIES("one series"), BY_MINT("by mint"), BY_TYPE("by type");
+
+        private final String words;
+
+        DieNames(String words) {
             this.words = words;
         }
 

@@ -262,6 +262,7 @@ final class CatalogueBuilder {
         return new HouseStyle(order, inRemarks, separator, form, "–", notApplicable, "[–]", new HouseStyle.Signs("°", "†"),
                 prefer.stream().map(CatalogueBuilder::words).toList(),
                 Map.of("silver", new Metal("silver", "AR", "silver")), otherHands, HouseStyle.Rows.ALIGNED, coinOrder,
-                language.quotes(), ownWords, DateStyle.DEFAULT, Map.of(), indexes);
+                language.quotes(), ownWords, DateStyle.DEFAULT, Map.of(), indexes,
+                HouseStyle.DieNames.ONE_SERIES);
     }
 }

@@ -45,6 +45,16 @@ class BindingTest {
     }
 
     @Test
+    void aDieMayComeWithItsState() {
+        Map<String, String> files = Trees.sound();
+        files.put("coins/lk-1.yaml", "id: lk-1\ntype: owl\ndies: {obverse: {die: O1, state: 2, flaw: a crack}, reverse: R2}\n");
+        Coin.Dies dies = read(files).coins().get(0).dies().orElseThrow();
+        assertEquals("O1 R2", dies.obverse().orElseThrow() + " " + dies.reverse().orElseThrow());
+        assertEquals("2 a crack", dies.obverseState().orElseThrow().number() + " " + dies.obverseState().orElseThrow().flaw().orElseThrow());
+        assertTrue(dies.reverseState().isEmpty());
+    }
+
+    @Test
     void coinsComeInNaturalOrder() {
         Map<String, String> files = Trees.sound();
         files.put("coins/lk-10.yaml", "id: lk-10\ntype: owl\n");

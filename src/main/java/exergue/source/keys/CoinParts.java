@@ -46,9 +46,25 @@ final class CoinParts {
 
     private static Block<Coin.Dies> dies() {
         Keys keys = new Keys("the dies of a coin");
-        Key<Optional<Written<String>>> obverse = keys.may("obverse", Texts.WORDS, "Name of the obverse die.", "O1");
-        Key<Optional<Written<String>>> reverse = keys.may("reverse", Texts.WORDS, "Name of the reverse die.", "R3");
-        return keys.block(f -> new Coin.Dies(f.get(obverse), f.get(reverse)));
+        Key<Optional<DieInState>> obverse = keys.may("obverse", die(), "Name of the obverse die; or its name and its state.", "O1");
+        Key<Optional<DieInState>> reverse = keys.may("reverse", die(), "Name of the reverse die; or its name and its state.",
+                "{die: R3, state: 2, flaw: \"a crack from the border to the wing\"}");
+        return keys.block(f -> new Coin.Dies(f.get(obverse).map(DieInState::name), f.get(reverse).map(DieInState::name),
+                f.get(obverse).flatMap(DieInState::state), f.get(reverse).flatMap(DieInState::state)));
+    }
+
+    /** A die as a coin names it. */
+    private record DieInState(Written<String> name, Optional<Coin.DieState> state) { }
+
+    private static TextOr<DieInState> die() {
+        Keys keys = new Keys("a die");
+        Key<Written<String>> name = keys.must("die", Texts.WORDS, "Name of the die.", "R3");
+        Key<Written<Integer>> state = keys.must("state", Texts.WHOLE_NUMBER,
+                "In which state it struck the coin: 1 for the earliest that is known, 2 for the next.", "2");
+        Key<Optional<Written<String>>> flaw = keys.may("flaw", Texts.WORDS, "By what the state is known.",
+                "a crack from the border to the wing");
+        return new TextOr<>(Texts.WORDS, words -> new DieInState(words, Optional.empty()),
+                keys.block(f -> new DieInState(f.get(name), Optional.of(new Coin.DieState(f.get(state), f.get(flaw))))));
     }
 
     private static Block<Coin.Holding> holding() {

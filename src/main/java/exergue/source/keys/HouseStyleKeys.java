@@ -5,6 +5,7 @@ import exergue.dating.Era;
 import exergue.model.BookWord;
 import exergue.model.HouseStyle;
 import exergue.model.HouseStyle.CoinOrder;
+import exergue.model.HouseStyle.DieNames;
 import exergue.model.HouseStyle.OtherHands;
 import exergue.model.HouseStyle.Rows;
 import exergue.model.IndexStyle;
@@ -43,6 +44,10 @@ final class HouseStyleKeys {
             "Specimens in aligned rows, or in running lines.", "running");
     private static final Key<Written<CoinOrder>> COIN_ORDER = KEYS.or("coin-order",
             Texts.oneOf(List.of(CoinOrder.values()), CoinOrder::words, ""), "by id", "Order of coins within their type.", "by dies");
+    private static final Key<Written<DieNames>> DIE_NAMES = KEYS.or("die-names",
+            Texts.oneOf(List.of(DieNames.values()), DieNames::words, ""), "one series",
+            "Whether the names of dies run through the whole catalogue, or begin anew with each mint or each type, so that O1 of "
+                    + "another is another die.", "by mint");
     private static final Key<HouseStyle.Quotes> QUOTATION_MARKS = KEYS.or("quotation-marks", quotes(), "",
             "The quotation marks that straight ones are set as; unless written, those of the language.", "");
     private static final Key<Map<BookWord, String>> WORDS = KEYS.or("words", words(), "",
@@ -62,7 +67,8 @@ final class HouseStyleKeys {
         MeasurementLine line = f.get(LINE);
         return new HouseStyle(line.order(), line.inRemarks(), line.separator(), line.form(), line.missing(), line.notApplicable(), line.illegible(),
                 f.get(SIGNS), f.get(PREFER), metals(f.get(METALS)), f.get(OTHER_HANDS).value(), f.get(SPECIMENS).value(), f.get(COIN_ORDER).value(),
-                f.get(QUOTATION_MARKS), f.get(WORDS), f.get(DATES), DateStyleKeys.eras(f.get(ERAS)), f.get(INDEXES));
+                f.get(QUOTATION_MARKS), f.get(WORDS), f.get(DATES), DateStyleKeys.eras(f.get(ERAS)), f.get(INDEXES),
+                f.get(DIE_NAMES).value());
     }
 
     private static Map<String, Metal> metals(Optional<Map<String, Metal>> added) {
