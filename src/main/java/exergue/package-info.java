@@ -10,7 +10,7 @@
  * <li>{@code source}: YAML and Markdown become the model, every value with its place
  * <li>{@code check}: the rules, one file each
  * <li>{@code study}: what only many coins together can show
- * <li>{@code photo}: photographs measured; nothing is there yet
+ * <li>{@code photo}: photographs read and measured: outlines, diameters, scale, the axis from two outlines
  * <li>{@code edition}: the book as data: order, numbers, the words that are printed
  * <li>{@code typeset}: the book as pages
  * <li>{@code exchange}: the data beside the book, as JSON and CSV

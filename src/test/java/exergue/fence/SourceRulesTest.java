@@ -23,7 +23,7 @@ class SourceRulesTest {
 
     private static final int LONGEST_METHOD = 40;
     /** Rooms whose records go from stage to stage. */
-    private static final Set<String> SHARED = Set.of("files", "finding", "measure", "dating", "legend", "model", "cite", "study",
+    private static final Set<String> SHARED = Set.of("files", "finding", "measure", "dating", "legend", "model", "cite", "study", "photo",
             "edition", "exergue");
     private static final Set<String> EXACT = Set.of("measure", "dating", "legend", "model", "edition");
     private static final Set<TypeKind> FLOATING = Set.of(TypeKind.DOUBLE, TypeKind.FLOAT);

@@ -1,0 +1,68 @@
+package exergue.photo;
+
+import java.util.OptionalDouble;
+import javax.imageio.metadata.IIOMetadata;
+import javax.imageio.metadata.IIOMetadataFormatImpl;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
+import org.w3c.dom.NodeList;
+
+/**
+ * What a file says of itself beside its pixels.
+ *
+ * @param orientation how the pixels are to be turned, in the words of Java's neutral form of metadata: "Rotate90"
+ * @param channels    of the file, alpha with them; 0 where it does not say
+ */
+record FileFacts(String orientation, OptionalDouble ppi, int channels) {
+
+    private static final double MM_PER_INCH = 25.4;
+    private static final String NORMAL = "Normal";
+
+    static FileFacts of(IIOMetadata metadata) {
+        if (metadata == null || !metadata.isStandardMetadataFormatSupported()) {
+            return new FileFacts(NORMAL, OptionalDouble.empty(), 0);
+        }
+        Element root = (Element) metadata.getAsTree(IIOMetadataFormatImpl.standardMetadataFormatName);
+        String orientation = value(root, "ImageOrientation");
+        String channels = value(root, "NumChannels");
+        return new FileFacts(orientation.isEmpty() ? NORMAL : orientation,
+                ppi(number(value(root, "HorizontalPixelSize")), number(value(root, "VerticalPixelSize"))),
+                channels.isEmpty() ? 0 : Integer.parseInt(channels));
+    }
+
+    private static OptionalDouble ppi(double across, double down) {
+        boolean alike = across > 0 && Math.abs(across - down) < 0.001 * across;
+        return alike ? OptionalDouble.of(MM_PER_INCH / across) : OptionalDouble.empty();
+    }
+
+    private static double number(String text) {
+        return text.isEmpty() ? 0 : Double.parseDouble(text);
+    }
+
+    private static String value(Element root, String name) {
+        NodeList found = root.getElementsByTagName(name);
+        Node node = found.getLength() == 0 ? null : found.item(0).getAttributes().getNamedItem("value");
+        return node == null ? "" : node.getNodeValue();
+    }
+
+    boolean isUpright() {
+        return orientation.equals(NORMAL);
+    }
+
+    /**
+     * Java's neutral metadata name what is to be done in flips and then turns against the clock; the values of EXIF 2.32,
+     * tag 0x0112, are given beside each.
+     */
+    Raster upright(Raster raster) {
+        return switch (orientation) {
+            case "FlipH" -> raster.mirrored(); // 2
+            case "Rotate180" -> raster.turned().turned(); // 3
+            case "FlipV" -> raster.mirrored().turned().turned(); // 4
+            case "FlipHRotate90" -> raster.mirrored().turned().turned().turned(); // 5
+            case "Rotate270" -> raster.turned(); // 6
+            case "FlipVRotate90" -> raster.mirrored().turned(); // 7
+            case "Rotate90" -> raster.turned().turned().turned(); // 8
+            default -> raster;
+        };
+    }
+}

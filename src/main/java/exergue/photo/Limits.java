@@ -1,0 +1,14 @@
+package exergue.photo;
+
+/**
+ * How large a picture may be before it is not even begun. A file of a few kilobytes can claim a thousand million pixels;
+ * what it claims is looked at before anything is unpacked.
+ *
+ * @param pixels most that a picture may have, width times height
+ * @param bytes  most that a file may have
+ */
+public record Limits(long pixels, long bytes) {
+
+    /** More than any camera in use for coins gives; a picture of this size takes some 300 MB while it is read. */
+    public static final Limits USUAL = new Limits(100_000_000, 400L << 20);
+}

@@ -1,0 +1,101 @@
+package exergue.photo;
+
+import exergue.photo.Outlined.Found;
+import exergue.photo.Outlined.Reason;
+import exergue.photo.Outlined.Refused;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Finds the edge of a coin on a plain ground: light, dark or coloured, with shadow and light that falls off. */
+public final class Outliner {
+
+    private static final int SMALLEST_SIDE = 40;
+    private static final double LEAST_CONTRAST = 0.05;
+    private static final double NOISE_TIMES = 4;
+    /** Of the picture: less than that is dust, a letter, a division of the scale bar. */
+    private static final double LEAST_PART = 0.004;
+    /** Of the larger side: less than that is not the other side, more is not dust. */
+    private static final double DUST = 0.08;
+    private static final double ALIKE = 0.75;
+    private static final double SLENDER = 2.6;
+    private static final double LEAST_CLEAR = 0.6;
+
+    private final Scene scene;
+    private final double threshold;
+
+    private Outliner(Scene scene) {
+        this.scene = scene;
+        this.threshold = Math.max(LEAST_CONTRAST, NOISE_TIMES * scene.ground().noise());
+    }
+
+    /** The outlines of the coin’s sides that the picture shows, or why there are none. */
+    public static Outlined find(Raster raster) {
+        int times = Scene.reduction(raster);
+        Raster reduced = raster.reduced(times);
+        if (Math.min(reduced.width(), reduced.height()) < SMALLEST_SIDE) {
+            return new Refused(Reason.TOO_SMALL);
+        }
+        Optional<Ground> ground = Ground.of(reduced);
+        return ground.isEmpty() ? new Refused(Reason.GROUND_NOT_PLAIN)
+                : new Outliner(Scene.of(reduced, ground.get(), times)).find();
+    }
+
+    private Outlined find() {
+        Mask apart = apart();
+        List<Patch> large = Patch.of(apart, (int) (LEAST_PART * scene.width() * scene.height())).stream()
+                .filter(Outliner::isCoinLike).sorted(Comparator.comparingInt(patch -> -patch.size())).toList();
+        if (large.isEmpty()) {
+            return new Refused(Reason.NO_CONTRAST);
+        }
+        List<Patch> coins = large.stream().filter(patch -> patch.size() > DUST * large.get(0).size()).toList();
+        if (coins.stream().anyMatch(Patch::touchesFrame)) {
+            return new Refused(Reason.CUT_BY_FRAME);
+        }
+        if (coins.size() > 2 || coins.size() == 2 && !sideBySide(coins.get(0), coins.get(1))) {
+            return new Refused(Reason.SEVERAL_OBJECTS);
+        }
+        return drawn(coins.stream().sorted(Comparator.comparingInt(Patch::left)).toList());
+    }
+
+    private Mask apart() {
+        Mask apart = new Mask(scene.width(), scene.height());
+        for (int y = 0; y < scene.height(); y++) {
+            for (int x = 0; x < scene.width(); x++) {
+                if (scene.distance().at(x, y) > threshold) {
+                    apart.mark(y * scene.width() + x);
+                }
+            }
+        }
+        return apart;
+    }
+
+    /** A scale bar is much longer than wide. */
+    private static boolean isCoinLike(Patch patch) {
+        return Math.max(patch.across(), patch.down()) < SLENDER * Math.min(patch.across(), patch.down());
+    }
+
+    private static boolean sideBySide(Patch one, Patch other) {
+        boolean apart = one.right() < other.left() || other.right() < one.left();
+        boolean alike = Math.min(one.size(), other.size()) > ALIKE * Math.max(one.size(), other.size());
+        return apart && alike && one.top() < other.bottom() && other.top() < one.bottom();
+    }
+
+    private Outlined drawn(List<Patch> coins) {
+        List<Outline> outlines = new ArrayList<>();
+        double clear = 1;
+        for (Patch coin : coins) {
+            Drawn drawn = new CoinEdge(scene, threshold).of(coin);
+            if (drawn.clear() < LEAST_CLEAR) {
+                return new Refused(Reason.EDGE_UNCLEAR);
+            }
+            clear = Math.min(clear, drawn.clear());
+            outlines.add(drawn.outline().times(scene.times()));
+        }
+        return new Found(outlines, clear, scene.ground().described());
+    }
+
+    /** @param clear the part of its edge that stood out clearly */
+    record Drawn(Outline outline, double clear) { }
+}

@@ -1,0 +1,122 @@
+package exergue.photo;
+
+import com.twelvemonkeys.imageio.plugins.jpeg.JPEGImageReaderSpi;
+import com.twelvemonkeys.imageio.plugins.tiff.TIFFImageReaderSpi;
+import exergue.photo.ReadPicture.Colours;
+import exergue.photo.ReadPicture.Format;
+import exergue.photo.ReadPicture.Picture;
+import exergue.photo.ReadPicture.Reason;
+import exergue.photo.ReadPicture.Unreadable;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageReader;
+import javax.imageio.spi.IIORegistry;
+import javax.imageio.spi.ImageReaderSpi;
+import javax.imageio.stream.ImageInputStream;
+import javax.imageio.stream.MemoryCacheImageInputStream;
+
+/**
+ * Reads photographs: JPEG (also CMYK and YCCK), PNG and TIFF, 8 or 16 bits. Reading never throws for what is in a file,
+ * and what a file claims to be is held against the limits before it is unpacked.
+ */
+public final class PictureReader {
+
+    private PictureReader() { }
+
+    /** What the bytes of one file hold. */
+    public static ReadPicture read(byte[] bytes, Limits limits) {
+        Optional<Format> format = format(bytes);
+        if (format.isEmpty()) {
+            return new Unreadable(Reason.NOT_A_PICTURE, bytes.length == 0 ? "it is empty" : "it is no JPEG, PNG or TIFF");
+        }
+        if (bytes.length > limits.bytes()) {
+            return new Unreadable(Reason.TOO_LARGE, "it has " + (bytes.length >> 20) + " MB, and no more than "
+                    + (limits.bytes() >> 20) + " are read");
+        }
+        ImageReader reader = reader(format.get());
+        try (ImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(bytes))) {
+            reader.setInput(in);
+            return read(reader, format.get(), limits);
+        } catch (IOException | RuntimeException e) {
+            // the readers throw whatever comes to hand over a file that is not as it should be
+            return new Unreadable(Reason.DAMAGED, "it is damaged or not complete");
+        } finally {
+            reader.dispose();
+        }
+    }
+
+    /** By its first bytes; names of files say nothing. */
+    public static Optional<Format> format(byte[] bytes) {
+        if (startsWith(bytes, 0xFF, 0xD8, 0xFF)) {
+            return Optional.of(Format.JPEG);
+        }
+        if (startsWith(bytes, 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n')) {
+            return Optional.of(Format.PNG);
+        }
+        return startsWith(bytes, 'I', 'I', 42, 0) || startsWith(bytes, 'M', 'M', 0, 42)
+                ? Optional.of(Format.TIFF) : Optional.empty();
+    }
+
+    private static boolean startsWith(byte[] bytes, int... sign) {
+        for (int i = 0; i < sign.length; i++) {
+            if (i >= bytes.length || (bytes[i] & 0xFF) != sign[i]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static ImageReader reader(Format format) {
+        try {
+            return switch (format) {
+                case JPEG -> registered(JPEGImageReaderSpi.class).createReaderInstance();
+                case TIFF -> registered(TIFFImageReaderSpi.class).createReaderInstance();
+                case PNG -> ImageIO.getImageReadersByFormatName("png").next();
+            };
+        } catch (IOException e) {
+            throw new UncheckedIOException("the reader of " + format + " cannot be begun", e);
+        }
+    }
+
+    /** Only a reader that Java’s register knows works: it looks there for what it builds upon. */
+    private static ImageReaderSpi registered(Class<? extends ImageReaderSpi> kind) {
+        ImageReaderSpi found = IIORegistry.getDefaultInstance().getServiceProviderByClass(kind);
+        if (found == null) {
+            throw new IllegalStateException(kind.getName() + " is not in the register of picture readers");
+        }
+        return found;
+    }
+
+    private static ReadPicture read(ImageReader reader, Format format, Limits limits) throws IOException {
+        long width = reader.getWidth(0);
+        long height = reader.getHeight(0);
+        if (width * height > limits.pixels()) {
+            return new Unreadable(Reason.TOO_LARGE, "it has " + width + " × " + height + " pixels, and no more than "
+                    + limits.pixels() / 1_000_000 + " million are read");
+        }
+        FileFacts facts = FileFacts.of(reader.getImageMetadata(0));
+        List<String> warnings = new ArrayList<>();
+        reader.addIIOReadWarningListener((source, warning) -> warnings.add(warning));
+        BufferedImage image = reader.read(0);
+        if (warnings.stream().anyMatch(PictureReader::meansDamage)) {
+            return new Unreadable(Reason.DAMAGED, "it is damaged or not complete");
+        }
+        int bits = image.getSampleModel().getSampleSize(0);
+        Raster raster = facts.upright(Raster.over(image));
+        Colours colours = facts.channels() == 4 && !image.getColorModel().hasAlpha() ? Colours.CMYK
+                : raster.channels() == 1 ? Colours.GREY : Colours.RGB;
+        return new Picture(raster, format, colours, bits, facts.ppi(),
+                format == Format.JPEG && bits == 8 && colours != Colours.CMYK && facts.isUpright());
+    }
+
+    /** Of the warnings of the readers, those over a colour profile or a comment leave the pixels whole. */
+    private static boolean meansDamage(String warning) {
+        return warning.matches("(?i).*(premature|truncated|corrupt|unexpected end|eof).*");
+    }
+}

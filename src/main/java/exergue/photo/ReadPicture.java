@@ -1,0 +1,30 @@
+package exergue.photo;
+
+import java.util.OptionalDouble;
+
+/** What came of reading the bytes of a picture. */
+public sealed interface ReadPicture {
+
+    /** The kinds of file that are read. */
+    enum Format { JPEG, PNG, TIFF }
+
+    /** What the pixels of the file were made of; a {@link Raster} is always grey or red, green and blue. */
+    enum Colours { GREY, RGB, CMYK }
+
+    /**
+     * A picture, upright: the rotation that a camera wrote beside the pixels has been carried out.
+     *
+     * @param ppi    pixels to the inch as the file says, along and across alike; empty where it does not say, or says two
+     * @param bits   of each sample in the file
+     * @param asItIs true where the bytes of the file can be printed without being unpacked: a JPEG of 8 bits, grey or RGB,
+     *               that need not be turned
+     */
+    record Picture(Raster raster, Format format, Colours colours, int bits, OptionalDouble ppi, boolean asItIs)
+            implements ReadPicture { }
+
+    /** @param words the same for a message, as the end of a sentence: "it has 40000 × 30000 pixels, more than …" */
+    record Unreadable(Reason reason, String words) implements ReadPicture { }
+
+    /** Why a picture cannot be read. */
+    enum Reason { NOT_A_PICTURE, DAMAGED, TOO_LARGE }
+}

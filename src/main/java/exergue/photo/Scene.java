@@ -1,0 +1,88 @@
+package exergue.photo;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A picture of moderate size, looked at in three ways: as the light in each channel, as the distance of each pixel from the plain ground,
+ * and as how steeply it changes.
+ *
+ * @param times what coordinates here are to be multiplied by to come back to the whole picture
+ */
+record Scene(List<Plane> light, Ground ground, Plane distance, Plane steepness, int times) {
+
+    /** Longest side that is worked on: a coin that fills it is then drawn to a hundredth of a per cent. */
+    private static final int LONGEST = 1500;
+    private static final double SOFT = 0.8;
+    /** Darker than this, in light, a ground shows no shadow. */
+    private static final double SHOWS_SHADOW = 0.05;
+    private static final double DEEPEST_SHADOW = 0.18;
+    private static final double SHADOW_COLOUR = 0.06;
+
+    static int reduction(Raster raster) {
+        return Math.max(1, (Math.max(raster.width(), raster.height()) + LONGEST - 1) / LONGEST);
+    }
+
+    static Scene of(Raster reduced, Ground ground, int times) {
+        List<Plane> written = new ArrayList<>();
+        List<Plane> light = new ArrayList<>();
+        for (int c = 0; c < reduced.channels(); c++) {
+            Plane one = new Plane(reduced.width(), reduced.height());
+            Plane lit = new Plane(reduced.width(), reduced.height());
+            for (int y = 0; y < reduced.height(); y++) {
+                for (int x = 0; x < reduced.width(); x++) {
+                    one.set(x, y, reduced.at(x, y, c));
+                    lit.set(x, y, Light.of(reduced.at(x, y, c)));
+                }
+            }
+            written.add(one.blurred(SOFT));
+            light.add(lit);
+        }
+        return new Scene(light, ground, ground.distance(reduced).blurred(SOFT), steepness(written), times);
+    }
+
+    private static Plane steepness(List<Plane> soft) {
+        Plane steepness = new Plane(soft.get(0).width(), soft.get(0).height());
+        for (int y = 0; y < steepness.height(); y++) {
+            for (int x = 0; x < steepness.width(); x++) {
+                double sum = 0;
+                for (Plane channel : soft) {
+                    double across = (channel.near(x + 1, y) - channel.near(x - 1, y)) / 2;
+                    double down = (channel.near(x, y + 1) - channel.near(x, y - 1)) / 2;
+                    sum += across * across + down * down;
+                }
+                steepness.set(x, y, (float) Math.sqrt(sum / soft.size()));
+            }
+        }
+        return steepness;
+    }
+
+    int width() {
+        return distance.width();
+    }
+
+    int height() {
+        return distance.height();
+    }
+
+    /** True for a pixel that could be the ground in a shadow: less light of the same colour. */
+    boolean likeShadow(int x, int y) {
+        double product = 0;
+        double square = 0;
+        for (int c = 0; c < light.size(); c++) {
+            double lit = Light.of(ground.at(x, y, c));
+            product += light.get(c).at(x, y) * lit;
+            square += lit * lit;
+        }
+        double part = product / Math.max(1e-9, square);
+        if (square / light.size() < SHOWS_SHADOW * SHOWS_SHADOW || part > 1 || part < DEEPEST_SHADOW) {
+            return false;
+        }
+        double apart = 0;
+        for (int c = 0; c < light.size(); c++) {
+            double other = light.get(c).at(x, y) - part * Light.of(ground.at(x, y, c));
+            apart += other * other;
+        }
+        return Math.sqrt(apart / square) < SHADOW_COLOUR;
+    }
+}
