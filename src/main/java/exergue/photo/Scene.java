@@ -19,6 +19,10 @@ record Scene(List<Plane> light, Ground ground, Plane distance, Plane steepness, 
     private static final double DEEPEST_SHADOW = 0.18;
     private static final double SHADOW_COLOUR = 0.06;
 
+    Scene {
+        light = List.copyOf(light);
+    }
+
     static int reduction(Raster raster) {
         return Math.max(1, (Math.max(raster.width(), raster.height()) + LONGEST - 1) / LONGEST);
     }
