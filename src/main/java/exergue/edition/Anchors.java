@@ -44,6 +44,11 @@ public final class Anchors {
         return "plate." + number;
     }
 
+    /** Where the plates show a coin. */
+    public static String onPlate(String coin) {
+        return "shown." + coin;
+    }
+
     /** @param kind of list: "index", "concordance.work"; @param id within that kind */
     public static String listing(String kind, String id) {
         return kind + "." + id;

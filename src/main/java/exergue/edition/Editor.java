@@ -24,6 +24,7 @@ import exergue.model.TitleMatter;
 import exergue.model.Type;
 import exergue.model.Work;
 import exergue.model.Written;
+import exergue.photo.print.CoinPictures;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -51,7 +52,8 @@ public final class Editor {
     private final Locators locators;
     private final Set<String> anchors = new HashSet<>();
 
-    private Editor(Catalogue catalogue, Map<String, List<Inline>> works, Language language, PageMap pages) {
+    private Editor(Catalogue catalogue, Map<String, List<Inline>> works, CoinPictures pictures, PageMap pages) {
+        Language language = Language.of(catalogue.title().language().value()).orElse(Language.ENGLISH);
         this.catalogue = catalogue;
         this.works = works;
         this.abbreviations = catalogue.plan().has("abbreviations");
@@ -62,11 +64,12 @@ public final class Editor {
         this.indexes = Indexes.of(catalogue, order);
         this.locators = new Locators(numbers, pages);
         MeasurementLine figures = MeasurementLine.of(catalogue, types(catalogue));
+        PictureMaker made = new PictureMaker(numbers, words, pictures, catalogue.style().pictures().scale());
         this.plates = catalogue.plan().has("plates")
-                ? Optional.of(new PlatesMaker(catalogue, order, numbers, words)) : Optional.empty();
+                ? Optional.of(new PlatesMaker(catalogue, order, numbers, words, made)) : Optional.empty();
         EditorsDesk desk = new EditorsDesk(catalogue, numbers, references, words,
                 plates.map(PlatesMaker::byCoin).orElse(Map.of()));
-        this.entries = new EntriesMaker(catalogue, new EntryMaker(desk, new SpecimenMaker(desk, figures)), references);
+        this.entries = new EntriesMaker(catalogue, new EntryMaker(desk, new SpecimenMaker(desk, figures, made)), references);
         this.methods = MethodsChapter.of(catalogue, order, numbers, methods(language));
     }
 
@@ -77,8 +80,12 @@ public final class Editor {
      * @param pages of the book as it was set before, for those who want page numbers; not known at first
      */
     public static Edited edit(Catalogue catalogue, Map<String, List<Inline>> works, PageMap pages) {
-        Editor editor = new Editor(catalogue, works,
-                Language.of(catalogue.title().language().value()).orElse(Language.ENGLISH), pages);
+        return edit(catalogue, works, CoinPictures.unopened(catalogue), pages);
+    }
+
+    /** The same with pictures that have been made ready for the page. */
+    public static Edited edit(Catalogue catalogue, Map<String, List<Inline>> works, CoinPictures pictures, PageMap pages) {
+        Editor editor = new Editor(catalogue, works, pictures, pages);
         return new Edited(editor.book(), editor.methods.findings().and(Findings.of(editor.indexes.findings())));
     }
 

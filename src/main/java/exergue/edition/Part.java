@@ -64,8 +64,11 @@ public sealed interface Part {
         }
     }
 
-    /** @param legend scale and credits, sentences for below the last plate */
-    record Plates(String id, List<Inline> heading, List<Plate> plates, List<String> legend) implements Part {
+    /**
+     * @param legend   scale and credits, sentences for below the last plate
+     * @param scaleBar millimetres of the scale drawn at the foot of every plate; 0 for none
+     */
+    record Plates(String id, List<Inline> heading, List<Plate> plates, List<String> legend, int scaleBar) implements Part {
         public Plates {
             heading = List.copyOf(heading);
             plates = List.copyOf(plates);

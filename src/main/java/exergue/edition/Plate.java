@@ -1,5 +1,6 @@
 package exergue.edition;
 
+import exergue.edition.Specimen.Face;
 import exergue.edition.Specimen.Picture;
 import java.math.BigDecimal;
 import java.util.List;
@@ -10,11 +11,18 @@ import java.util.List;
  * @param id      anchor
  * @param number  in roman capitals: "IV"
  * @param heading "Plate IV"
+ * @param caption whose coins it shows, by their numbers: "Arkeneia 16–31, Phormantis 40"
+ * @param below   white between its last row and what stands at its foot
  */
-public record Plate(String id, String number, String heading, List<Row> rows) {
+public record Plate(String id, String number, String heading, String caption, List<Row> rows, BigDecimal below) {
 
     public Plate {
         rows = List.copyOf(rows);
+    }
+
+    /** Its pairs in order. */
+    public List<Pair> pairs() {
+        return rows.stream().flatMap(row -> row.pairs().stream()).toList();
     }
 
     /**
@@ -23,7 +31,7 @@ public record Plate(String id, String number, String heading, List<Row> rows) {
      * @param above  white above the row
      * @param height of the highest picture
      * @param cell   width of each pair's place; rows with as many places have common axes
-     * @param places how many pairs there is room for; the last row of a plate may have fewer pairs
+     * @param places how many pairs there is room for; the last row of the plates may have fewer pairs
      */
     public record Row(List<Pair> pairs, BigDecimal above, BigDecimal height, BigDecimal cell, int places) {
 
@@ -38,5 +46,18 @@ public record Plate(String id, String number, String heading, List<Row> rows) {
      * @param coin   anchor of its entry
      * @param number catalogue number, printed below
      */
-    public record Pair(String coin, String number, Picture picture) { }
+    public record Pair(String coin, String number, Picture picture) {
+
+        /** The fixed small gap between obverse and reverse. */
+        public static final BigDecimal GAP = new BigDecimal("1.5");
+
+        BigDecimal width() {
+            BigDecimal pictures = picture.faces().stream().map(Face::width).reduce(BigDecimal.ZERO, BigDecimal::add);
+            return picture.faces().size() > 1 ? pictures.add(GAP) : pictures;
+        }
+
+        BigDecimal height() {
+            return picture.height();
+        }
+    }
 }

@@ -6,6 +6,7 @@ import exergue.model.BookWord;
 import exergue.model.Catalogue;
 import exergue.model.Coin;
 import exergue.model.Inline;
+import exergue.model.Type;
 import exergue.model.Written;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -18,28 +19,58 @@ import java.util.Optional;
 /** The plates: every coin that has a photograph, in the order of the book. */
 final class PlatesMaker {
 
+    private final Catalogue catalogue;
     private final Numbering numbers;
     private final BookWords words;
     private final List<Coin> coins = new ArrayList<>();
+    private final List<String> mints = new ArrayList<>();
     private final List<Pair> pairs = new ArrayList<>();
     private final List<Plate> plates = new ArrayList<>();
+    private final List<String> legend;
 
-    PlatesMaker(Catalogue catalogue, BookOrder order, Numbering numbers, BookWords words) {
+    PlatesMaker(Catalogue catalogue, BookOrder order, Numbering numbers, BookWords words, PictureMaker pictures) {
+        this.catalogue = catalogue;
         this.numbers = numbers;
         this.words = words;
-        PictureMaker pictures = new PictureMaker(catalogue, numbers, words);
         order.types().forEach(type -> type.coins().forEach(
-                coin -> pictures.of(coin, type.type()).ifPresent(picture -> add(coin, picture))));
-        for (List<Plate.Row> rows : PlateLayout.of(pairs)) {
+                coin -> pictures.of(coin, type.type()).ifPresent(picture -> add(coin, type.type(), picture))));
+        this.legend = legend();
+        int from = 0;
+        PlateSpace space = PlateSpace.of(scaleBar() > 0, legend);
+        for (List<Plate.Row> rows : PlateLayout.of(pairs, space)) {
+            int to = from + rows.stream().mapToInt(row -> row.pairs().size()).sum();
             String number = Roman.of(plates.size() + 1).toUpperCase(Locale.ROOT);
-            plates.add(new Plate(Anchors.plate(number), number, words.of(BookWord.PLATE) + "\u00A0" + number, rows));
+            plates.add(new Plate(Anchors.plate(number), number, words.of(BookWord.PLATE) + "\u00A0" + number,
+                    caption(from, to), rows, space.below(rows, to == pairs.size())));
+            from = to;
         }
     }
 
-    private void add(Coin coin, Picture picture) {
+    private int scaleBar() {
+        return catalogue.style().pictures().scaleBar();
+    }
+
+    private void add(Coin coin, Type type, Picture picture) {
         String number = numbers.of(coin.id().value()).map(String::valueOf).orElse(Numbering.NO_COIN);
         coins.add(coin);
+        mints.add(Optional.ofNullable(catalogue.mints().get(type.mint().value())).map(mint -> mint.name().value())
+                .orElse(type.mint().value()));
         pairs.add(new Pair(Anchors.coin(coin.id().value()), number, picture));
+    }
+
+    /** Each mint once for its coins that follow each other, with the first and the last of their numbers. */
+    private String caption(int from, int to) {
+        List<String> captions = new ArrayList<>();
+        int begin = from;
+        for (int at = from + 1; at <= to; at++) {
+            if (at == to || !mints.get(at).equals(mints.get(begin))) {
+                String first = pairs.get(begin).number();
+                String last = pairs.get(at - 1).number();
+                captions.add(mints.get(begin) + " " + (first.equals(last) ? first : first + "–" + last));
+                begin = at;
+            }
+        }
+        return String.join(", ", captions);
     }
 
     /** "pl. IV" by the anchor of the coin, for looking up only. */
@@ -55,7 +86,7 @@ final class PlatesMaker {
     /** Nothing if no coin has a photograph. */
     Optional<Part> part(String id) {
         return plates.isEmpty() ? Optional.empty()
-                : Optional.of(new Part.Plates(id, List.of(new Inline.Words(words.of(BookWord.PLATES))), plates, legend()));
+                : Optional.of(new Part.Plates(id, List.of(new Inline.Words(words.of(BookWord.PLATES))), plates, legend, scaleBar()));
     }
 
     /** Scale, what is not to scale, and whom to thank for which pictures: finished sentences for below the last plate. */
@@ -72,7 +103,9 @@ final class PlatesMaker {
             credit.ifPresent(words -> credits.computeIfAbsent(words, w -> new ArrayList<>()).add(coin));
         }
         if (unscaled.size() < coins.size()) {
-            legend.add(Sentence.of(words.of(BookWord.SCALE) + " 1:1"));
+            legend.add(Sentence.of(words.of(BookWord.SCALE) + " " + catalogue.style().pictures().scale().text()
+                    + (pairs.stream().allMatch(pair -> pair.picture().scale().isEmpty()) ? ""
+                    : ", " + words.of(BookWord.UNLESS_BY_NUMBER))));
         }
         if (!unscaled.isEmpty()) {
             legend.add(Sentence.of(words.with(BookWord.NOT_TO_SCALE, numbers(unscaled))));

@@ -6,6 +6,7 @@ import exergue.model.Prose;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * One coin as printed.
@@ -55,11 +56,33 @@ public record Specimen(String id, String number, List<Cell> cells, String line, 
     }
 
     /**
-     * Paths inside the tree, with the words for a reader who cannot see them.
+     * Photographs of the coin.
      *
-     * @param width   of each picture as printed, in mm
-     * @param toScale whether that shows the coin as large as it is
+     * @param toScale whether they show it as large as its scale says
+     * @param scale   printed beside it where it is not that of the book's other coins: "2:1"; else empty
      */
-    public record Picture(Optional<String> obverse, Optional<String> reverse, String obverseAlternative,
-                          String reverseAlternative, Optional<String> credit, BigDecimal width, boolean toScale) { }
+    public record Picture(Optional<Face> obverse, Optional<Face> reverse, Optional<String> credit, boolean toScale,
+                          String scale) {
+
+        /** Those that there are, the obverse first. */
+        public List<Face> faces() {
+            return Stream.concat(obverse.stream(), reverse.stream()).toList();
+        }
+
+        /** Of the higher of its sides, in mm. */
+        public BigDecimal height() {
+            return faces().stream().map(Face::height).reduce(BigDecimal.ZERO, BigDecimal::max);
+        }
+    }
+
+    /**
+     * One side of the coin.
+     *
+     * @param path        of what is printed
+     * @param file        that the entry names
+     * @param alternative for a reader who cannot see it
+     * @param width       as printed, in mm
+     * @param height      as printed, in mm
+     */
+    public record Face(String path, String file, String alternative, BigDecimal width, BigDecimal height) { }
 }

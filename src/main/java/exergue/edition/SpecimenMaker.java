@@ -20,13 +20,13 @@ final class SpecimenMaker {
     private final PictureMaker pictures;
     private final AloneMaker alone;
 
-    SpecimenMaker(EditorsDesk desk, MeasurementLine figures) {
+    SpecimenMaker(EditorsDesk desk, MeasurementLine figures, PictureMaker pictures) {
         this.desk = desk;
         this.figures = figures;
         this.whereabouts = new Whereabouts(desk.catalogue());
         this.dates = new DateWords(desk.catalogue().style());
         this.measured = new MeasuredRemarks(desk.catalogue(), figures, desk.words());
-        this.pictures = new PictureMaker(desk.catalogue(), desk.numbers(), desk.words());
+        this.pictures = pictures;
         this.alone = new AloneMaker(desk);
     }
 

@@ -21,6 +21,9 @@ public enum BookWord {
     /** Of an entry, over a page that it runs on to. */
     CONTINUED("continued", "suite", "Fortsetzung", "continua"),
     SCALE("scale", "échelle", "Maßstab", "scala"),
+    /** After the scale of the plates, where some coins have another. */
+    UNLESS_BY_NUMBER("unless another stands by the number", "sauf autre indication auprès du numéro",
+            "sofern bei der Nummer nichts anderes steht", "salvo diversa indicazione accanto al numero"),
     NOT_TO_SCALE("not to scale", "hors échelle", "nicht maßstäblich", "non in scala"),
     NUMBER("no.", "n°", "Nr.", "n."),
     NUMBERS("nos", "n°s", "Nr.", "nn."),

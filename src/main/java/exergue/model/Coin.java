@@ -62,10 +62,11 @@ public record Coin(Written<String> id, Written<String> type, Optional<Written<In
      * @param width      how wide each whole picture is when the coin on it is as large as in life
      * @param credit     whom to thank, as printed
      * @param permission who allows it to be printed, in words; "not needed" where nobody need
+     * @param scale      how large this coin is printed, whatever the house does with others
      */
     public record Photograph(Optional<Written<String>> obverse, Optional<Written<String>> reverse,
                              Optional<Written<Reading>> width, Optional<Written<String>> credit,
-                             Optional<Written<String>> permission) {
+                             Optional<Written<String>> permission, Optional<PrintScale> scale) {
 
         public static final String NOT_NEEDED = "not needed";
     }

@@ -32,12 +32,13 @@ import java.util.stream.Stream;
  * @param eras       eras by id, whose years can stand on coins
  * @param indexes    what indexes and cross-references say
  * @param dieNames   within what the name of a die is one die's alone
+ * @param pictures   how photographs of coins are printed
  */
 public record HouseStyle(List<Kind> order, List<Kind> inRemarks, String separator, PrintForm form, String missing, String notApplicable,
                          String illegible, Signs signs, List<Written<String>> prefer, Map<String, Metal> metals,
                          OtherHands otherHands, Rows rows, CoinOrder coinOrder, Quotes quotes, Map<BookWord, String> words,
                          DateStyle dates, Map<String, Era> eras, IndexStyle indexes,
-                         DieNames dieNames) {
+                         DieNames dieNames, PictureStyle pictures) {
 
     public HouseStyle {
         order = List.copyOf(order);

@@ -1,6 +1,7 @@
 package exergue.typeset;
 
 import exergue.edition.Alone;
+import exergue.edition.Anchors;
 import exergue.edition.EntryBlock;
 import exergue.edition.Specimen;
 import exergue.measure.Kind;
@@ -135,6 +136,7 @@ final class EntryValues {
         value.put("text", BookValues.finished(markup.of(coin.text())));
         value.put("notes", BookValues.finished(prose.of(coin.notes(), 4)));
         value.put("plate", coin.plate());
+        value.put("shown", Anchors.onPlate(coin.id()));
         coin.picture().flatMap(picture -> pictures.of(coin.id(), coin.number(), picture))
                 .ifPresent(p -> value.put("picture", p));
         value.put("alone", alone(coin.alone()));

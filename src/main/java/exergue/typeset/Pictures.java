@@ -3,6 +3,9 @@ package exergue.typeset;
 import exergue.edition.Specimen;
 import exergue.finding.Finding;
 import exergue.finding.Place;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,29 +26,41 @@ final class Pictures {
 
     Optional<Map<String, Object>> of(String coin, String number, Specimen.Picture picture) {
         List<Map<String, Object>> sides = new ArrayList<>();
-        List<String> lost = new ArrayList<>();
-        picture.obverse().flatMap(path -> side(path, picture.obverseAlternative(), lost)).ifPresent(sides::add);
-        picture.reverse().flatMap(path -> side(path, picture.reverseAlternative(), lost)).ifPresent(sides::add);
-        lost.forEach(path -> report(coin, number, path));
+        BigDecimal highest = picture.height();
+        for (Specimen.Face face : picture.faces()) {
+            if (setting.source().has(face.path())) {
+                sides.add(side(face, highest));
+            } else {
+                report(coin, number, face.file());
+            }
+        }
         if (sides.isEmpty()) {
             return Optional.empty();
         }
         Map<String, Object> value = new LinkedHashMap<>();
         value.put("sides", sides);
-        value.put("width", picture.width().toPlainString());
+        value.put("scale", picture.scale());
         value.put("credit", picture.credit().orElse(""));
         return Optional.of(value);
     }
 
-    private Optional<Map<String, Object>> side(String path, String alternative, List<String> lost) {
-        if (!setting.source().has(path)) {
-            lost.add(path);
-            return Optional.empty();
-        }
+    private static Map<String, Object> side(Specimen.Face face, BigDecimal highest) {
         Map<String, Object> value = new LinkedHashMap<>();
-        value.put("address", TreeResources.address(path));
-        value.put("alternative", alternative);
-        return Optional.of(value);
+        value.put("address", TreeResources.address(face.path()));
+        value.put("alternative", face.alternative());
+        value.put("width", millimetres(face.width()));
+        value.put("above", halfOf(highest.subtract(face.height())));
+        return value;
+    }
+
+    /** What stands above and below something to bring its middle to the middle of something higher. */
+    static String halfOf(BigDecimal rest) {
+        return millimetres(rest.divide(new BigDecimal(2), MathContext.DECIMAL64));
+    }
+
+    /** To a thousandth, which no press can show. */
+    static String millimetres(BigDecimal length) {
+        return length.setScale(3, RoundingMode.HALF_EVEN).stripTrailingZeros().toPlainString();
     }
 
     private void report(String coin, String number, String path) {

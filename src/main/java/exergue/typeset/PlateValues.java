@@ -1,11 +1,13 @@
 package exergue.typeset;
 
+import exergue.edition.Anchors;
 import exergue.edition.Part;
 import exergue.edition.Plate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /** The plates as what templates see; every measure in it is millimetres. */
 record PlateValues(Pictures pictures) {
@@ -14,6 +16,9 @@ record PlateValues(Pictures pictures) {
         Map<String, Object> values = new LinkedHashMap<>();
         values.put("plates", part.plates().stream().map(this::plate).toList());
         values.put("legend", part.legend());
+        if (part.scaleBar() > 0) {
+            values.put("scaleBar", scaleBar(part.scaleBar()));
+        }
         return values;
     }
 
@@ -22,17 +27,26 @@ record PlateValues(Pictures pictures) {
         value.put("anchor", plate.id());
         value.put("number", plate.number());
         value.put("heading", plate.heading());
+        value.put("caption", plate.caption());
+        value.put("below", Pictures.millimetres(plate.below()));
         value.put("rows", plate.rows().stream().map(this::row).toList());
+        return value;
+    }
+
+    private static Map<String, Object> scaleBar(int length) {
+        Map<String, Object> value = new LinkedHashMap<>();
+        value.put("length", length);
+        value.put("black", IntStream.range(0, length).filter(at -> at % 2 == 0).boxed().toList());
+        value.put("figures", IntStream.rangeClosed(0, length).filter(at -> at % 10 == 0).boxed().toList());
         return value;
     }
 
     private Map<String, Object> row(Plate.Row row) {
         Map<String, Object> value = new LinkedHashMap<>();
         value.put("above", row.above().toPlainString());
-        value.put("height", row.height().toPlainString());
         value.put("cell", row.cell().toPlainString());
         List<Map<String, Object>> places = new ArrayList<>();
-        row.pairs().forEach(pair -> places.add(pair(pair)));
+        row.pairs().forEach(pair -> places.add(pair(pair, row)));
         while (places.size() < row.places()) {
             places.add(Map.of());
         }
@@ -40,9 +54,11 @@ record PlateValues(Pictures pictures) {
         return value;
     }
 
-    private Map<String, Object> pair(Plate.Pair pair) {
+    private Map<String, Object> pair(Plate.Pair pair, Plate.Row row) {
         Map<String, Object> value = new LinkedHashMap<>();
         pictures.of(pair.coin(), pair.number(), pair.picture()).ifPresent(picture -> {
+            value.put("anchor", Anchors.onPlate(pair.coin()));
+            value.put("above", Pictures.halfOf(row.height().subtract(pair.picture().height())));
             value.put("coin", pair.coin());
             value.put("number", pair.number());
             value.put("picture", picture);

@@ -58,8 +58,8 @@ final class PressCheck {
         } else if (part instanceof Part.Entries entries) {
             entries.blocks().stream().filter(EntryBlock.Entry.class::isInstance).map(EntryBlock.Entry.class::cast)
                     .flatMap(entry -> entry.specimens().stream()).forEach(coin -> coin.picture().ifPresent(picture ->
-                            Stream.concat(picture.obverse().stream(), picture.reverse().stream()).forEach(path ->
-                                    written.putIfAbsent(path, coins.getOrDefault(coin.id(), Place.ofFile(path))))));
+                            picture.faces().forEach(face -> written.putIfAbsent(face.path(),
+                                    coins.getOrDefault(coin.id(), Place.ofFile(face.file()))))));
         }
     }
 

@@ -43,7 +43,7 @@ class BookWordsTest {
         EntryBlock.SideText back = entry.sides().get(entry.sides().size() - 1);
         assertEquals(reverse, back.label() + " " + Inline.plain(back.description()));
         assertEquals(remarks, shown(Inline.plain(coin.remarks())));
-        assertEquals(picture, coin.picture().orElseThrow().reverseAlternative());
+        assertEquals(picture, coin.picture().orElseThrow().reverse().orElseThrow().alternative());
         assertEquals(weight, shown(coin.line()).split(",~? ")[0]);
     }
 

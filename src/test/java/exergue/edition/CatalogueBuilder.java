@@ -29,6 +29,7 @@ import exergue.model.Inline;
 import exergue.model.Language;
 import exergue.model.Metal;
 import exergue.model.Mint;
+import exergue.model.PictureStyle;
 import exergue.model.Prose;
 import exergue.model.Ruler;
 import exergue.model.TemplateChoice;
@@ -67,6 +68,7 @@ final class CatalogueBuilder {
     private CoinOrder coinOrder = CoinOrder.BY_ID;
     private Apparatus apparatus = Apparatus.NONE;
     private IndexStyle indexes = IndexStyle.DEFAULT;
+    private PictureStyle pictures = PictureStyle.DEFAULT;
     private Language language = Language.ENGLISH;
     private Map<BookWord, String> ownWords = Map.of();
 
@@ -152,6 +154,11 @@ final class CatalogueBuilder {
 
     CatalogueBuilder indexes(IndexStyle style) {
         indexes = style;
+        return this;
+    }
+
+    CatalogueBuilder pictures(PictureStyle style) {
+        pictures = style;
         return this;
     }
 
@@ -263,6 +270,6 @@ final class CatalogueBuilder {
                 prefer.stream().map(CatalogueBuilder::words).toList(),
                 Map.of("silver", new Metal("silver", "AR", "silver")), otherHands, HouseStyle.Rows.ALIGNED, coinOrder,
                 language.quotes(), ownWords, DateStyle.DEFAULT, Map.of(), indexes,
-                HouseStyle.DieNames.ONE_SERIES);
+                HouseStyle.DieNames.ONE_SERIES, pictures);
     }
 }

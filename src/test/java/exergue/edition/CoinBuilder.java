@@ -14,6 +14,7 @@ import exergue.model.Coin;
 import exergue.model.Damage;
 import exergue.model.Inline;
 import exergue.model.Measurement;
+import exergue.model.PrintScale;
 import exergue.model.Prose;
 import exergue.model.Provenance;
 import exergue.model.Reference;
@@ -65,13 +66,20 @@ final class CoinBuilder {
 
     CoinBuilder pictured(String obverseFile, String reverseFile, String credit, String permission) {
         photograph = Optional.of(new Coin.Photograph(maybe(obverseFile), maybe(reverseFile), Optional.empty(),
-                maybe(credit), maybe(permission)));
+                maybe(credit), maybe(permission), Optional.empty()));
         return this;
     }
 
     CoinBuilder pictured(String obverseFile, String reverseFile, String credit) {
         photograph = Optional.of(new Coin.Photograph(maybe(obverseFile), maybe(reverseFile), Optional.empty(), maybe(credit),
-                Optional.empty()));
+                Optional.empty(), Optional.empty()));
+        return this;
+    }
+
+    /** How large it is printed: "2:1". */
+    CoinBuilder scaled(String scale) {
+        photograph = photograph.map(photo -> new Coin.Photograph(photo.obverse(), photo.reverse(), photo.width(), photo.credit(),
+                photo.permission(), PrintScale.of(scale)));
         return this;
     }
 
@@ -80,7 +88,7 @@ final class CoinBuilder {
         Map<Kind, Written<Reading>> readings = new EnumMap<>(Kind.class);
         read(Kind.DIAMETER, width, Convention.UNDECLARED, readings);
         photograph = photograph.map(photo -> new Coin.Photograph(photo.obverse(), photo.reverse(),
-                Optional.of(readings.get(Kind.DIAMETER)), photo.credit(), photo.permission()));
+                Optional.of(readings.get(Kind.DIAMETER)), photo.credit(), photo.permission(), photo.scale()));
         return this;
     }
 

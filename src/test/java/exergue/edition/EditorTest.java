@@ -233,9 +233,9 @@ class EditorTest {
         catalogue.coin("c3", "a").pictured("", "", "Aldmoor Museum");
         List<Specimen> coins = Read.specimens(catalogue.build());
         Specimen.Picture both = coins.get(0).picture().orElseThrow();
-        assertEquals("photos/c1-o.jpg", both.obverse().orElseThrow());
-        assertEquals("Obverse of no. 1: Head of a wolf r.", both.obverseAlternative());
-        assertEquals("Reverse of no. 1: Ear of barley.", both.reverseAlternative());
+        assertEquals("photos/c1-o.jpg", both.obverse().orElseThrow().path());
+        assertEquals("Obverse of no. 1: Head of a wolf r.", both.obverse().orElseThrow().alternative());
+        assertEquals("Reverse of no. 1: Ear of barley.", both.reverse().orElseThrow().alternative());
         assertEquals("Aldmoor Museum", both.credit().orElseThrow());
         assertTrue(coins.get(1).picture().orElseThrow().obverse().isEmpty());
         assertTrue(coins.get(2).picture().isEmpty());

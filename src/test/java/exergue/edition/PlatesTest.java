@@ -2,8 +2,12 @@ package exergue.edition;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import exergue.model.PictureStyle;
+import exergue.model.PrintScale;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -67,6 +71,32 @@ class PlatesTest {
         assertEquals(List.of("Scale 1:1.", "Aldmoor Museum."), plates().legend());
     }
 
+    @Test
+    void aPlateNamesTheMintsOfItsCoinsWithTheirNumbers() {
+        catalogue.mint("arethe", "Arethe").part("plates").type("a");
+        catalogue.type("b").at("arethe", "");
+        coin("c1");
+        coin("c2").pictured("o.jpg", "r.jpg", "");
+        coin("c3").pictured("o.jpg", "r.jpg", "");
+        catalogue.coin("c4", "b").pictured("o.jpg", "r.jpg", "");
+        assertEquals("Lykaia 2–3, Arethe 4", plates().plates().get(0).caption());
+    }
+
+    /** A coin's own scale goes before the rule for small coins, and this before the house's scale. */
+    @Test
+    void anEnlargedCoinSaysSoByItsNumber() {
+        catalogue.pictures(new PictureStyle(PictureStyle.Ground.CUT_OUT, PictureStyle.Colours.GREY, PrintScale.LIFE,
+                Optional.of(new PictureStyle.Enlarged(new BigDecimal("12"), new PrintScale(2, 1))), 30)).part("plates").type("a");
+        coin("c1").pictured("o.jpg", "r.jpg", "");
+        catalogue.coin("c2", "a").measured("bench", "0.5 g", "9 mm", "6 h").pictured("o.jpg", "r.jpg", "");
+        catalogue.coin("c3", "a").measured("bench", "0.5 g", "12 mm", "6 h").pictured("o.jpg", "r.jpg", "").scaled("3:2");
+        catalogue.coin("c4", "a").measured("bench", "0.5 g", "11 mm", "6 h").pictured("o.jpg", "r.jpg", "").scaled("1:1");
+        assertEquals(List.of("18", "2:1 18", "3:2 18", "11"), plates().plates().get(0).pairs().stream()
+                .map(pair -> (pair.picture().scale() + " " + pair.picture().faces().get(0).width().toBigInteger()).strip()).toList());
+        assertEquals("Scale 1:1, unless another stands by the number.", plates().legend().get(0));
+        assertEquals(30, plates().scaleBar());
+    }
+
     /** The picture's own width; else the greatest diameter; else 20 mm, not to scale. */
     @ParameterizedTest
     @CsvSource(nullValues = "-", value = {"24.3 mm, 18 mm, 24.3 true", "1 in, 18 mm, 25.4 true", "-, 18 mm, 18 true",
@@ -78,7 +108,7 @@ class PlatesTest {
             coin.wide(width);
         }
         Specimen.Picture picture = Read.specimens(catalogue.build()).get(0).picture().orElseThrow();
-        assertEquals(printed, picture.width().stripTrailingZeros().toPlainString() + " "
+        assertEquals(printed, picture.faces().get(0).width().stripTrailingZeros().toPlainString() + " "
                 + String.valueOf(picture.toScale()).toLowerCase(Locale.ROOT));
     }
 }

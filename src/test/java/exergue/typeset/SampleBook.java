@@ -259,9 +259,13 @@ final class SampleBook {
     }
 
     private static Specimen.Picture photographs(int number) {
-        return new Specimen.Picture(Optional.of("photographs/obv 3.jpg"),
-                number == 2 ? Optional.empty() : Optional.of("photographs/rev.png"), "obverse of no. " + number,
-                "reverse of no. " + number, number == 3 ? Optional.of("Thornbury cabinet") : Optional.empty(),
-                new BigDecimal("20"), true);
+        return new Specimen.Picture(Optional.of(face("photographs/obv 3.jpg", "obverse of no. " + number)),
+                number == 2 ? Optional.empty() : Optional.of(face("photographs/rev.png", "reverse of no. " + number)),
+                number == 3 ? Optional.of("Thornbury cabinet") : Optional.empty(), true, "");
+    }
+
+    /** 20 mm wide and high. */
+    static Specimen.Face face(String path, String alternative) {
+        return new Specimen.Face(path, path, alternative, new BigDecimal("20"), new BigDecimal("20"));
     }
 }

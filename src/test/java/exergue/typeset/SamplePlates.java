@@ -11,9 +11,9 @@ import java.util.Optional;
 final class SamplePlates {
 
     static final List<Part> BACK = List.of(new Part.Plates("plates", SampleBook.words("Plates"), List.of(
-            new Plate("plate.I", "I", "Plate I", List.of(row("0", 2, "1", "2"), row("20", 2, "3"))),
-            new Plate("plate.II", "II", "Plate II", List.of(row("0", 2, "4")))),
-            List.of("Scale 1:1.", "Thornbury cabinet: no. 3.")));
+            new Plate("plate.I", "I", "Plate I", "Lykaia 1–3", List.of(row("0", 2, "1", "2"), row("20", 2, "3")), new BigDecimal("30")),
+            new Plate("plate.II", "II", "Plate II", "Lykaia 4", List.of(row("0", 2, "4")), new BigDecimal("50"))),
+            List.of("Scale 1:1.", "Thornbury cabinet: no. 3."), 20));
 
     private SamplePlates() { }
 
@@ -23,8 +23,9 @@ final class SamplePlates {
     }
 
     private static Plate.Pair pair(String number) {
-        return new Plate.Pair("lk-" + number, number, new Specimen.Picture(Optional.of("photographs/obv 3.jpg"),
-                Optional.of("photographs/rev.png"), "Obverse of no. " + number, "Reverse of no. " + number,
-                Optional.empty(), new BigDecimal("20"), true));
+        return new Plate.Pair("lk-" + number, number, new Specimen.Picture(
+                Optional.of(SampleBook.face("photographs/obv 3.jpg", "Obverse of no. " + number)),
+                Optional.of(SampleBook.face("photographs/rev.png", "Reverse of no. " + number)), Optional.empty(), true,
+                number.equals("2") ? "2:1" : ""));
     }
 }

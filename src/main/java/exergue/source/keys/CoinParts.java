@@ -4,6 +4,7 @@ import exergue.dating.Dating;
 import exergue.measure.Convention;
 import exergue.measure.Kind;
 import exergue.model.Coin;
+import exergue.model.PrintScale;
 import exergue.model.Provenance;
 import exergue.model.Written;
 import exergue.source.shape.Block;
@@ -94,8 +95,10 @@ final class CoinParts {
         Key<Optional<Written<String>>> credit = keys.may("credit", Texts.WORDS, "Whom to thank, as printed.", "\"Photograph: the museum\"");
         Key<Optional<Written<String>>> permission = keys.may("permission", Texts.WORDS,
                 "Who allows it to be printed, as the list of credits says it; or: not needed.", "By permission of the Town Museum");
+        Key<Optional<PrintScale>> scale = keys.may("scale", PictureStyleKeys.SCALE,
+                "How large this coin is printed, whatever the house style has for others.", "2:1");
         return keys.block(f -> new Coin.Photograph(f.get(obverse), f.get(reverse),
                 f.get(width).flatMap(text -> Readings.read(Kind.DIAMETER, text, Convention.UNDECLARED, f.site().at(width.name()))),
-                f.get(credit), f.get(permission)));
+                f.get(credit), f.get(permission), f.get(scale)));
     }
 }

@@ -11,6 +11,7 @@ import exergue.model.HouseStyle.Rows;
 import exergue.model.IndexStyle;
 import exergue.model.Language;
 import exergue.model.Metal;
+import exergue.model.PictureStyle;
 import exergue.model.Written;
 import exergue.source.shape.Block;
 import exergue.source.shape.Fields;
@@ -58,6 +59,7 @@ final class HouseStyleKeys {
             "Eras whose years stand on coins, by id; ah, the years of the Hijra, is known.", "");
 
     private static final Key<IndexStyle> INDEXES = KEYS.or("indexes", IndexStyleKeys.BLOCK, "", "What indexes and cross-references say.", "");
+    private static final Key<PictureStyle> PICTURES = KEYS.or("pictures", PictureStyleKeys.BLOCK, "", "How photographs of coins are printed.", "");
 
     static final Block<HouseStyle> BLOCK = KEYS.block(HouseStyleKeys::bind);
 
@@ -68,7 +70,7 @@ final class HouseStyleKeys {
         return new HouseStyle(line.order(), line.inRemarks(), line.separator(), line.form(), line.missing(), line.notApplicable(), line.illegible(),
                 f.get(SIGNS), f.get(PREFER), metals(f.get(METALS)), f.get(OTHER_HANDS).value(), f.get(SPECIMENS).value(), f.get(COIN_ORDER).value(),
                 f.get(QUOTATION_MARKS), f.get(WORDS), f.get(DATES), DateStyleKeys.eras(f.get(ERAS)), f.get(INDEXES),
-                f.get(DIE_NAMES).value());
+                f.get(DIE_NAMES).value(), f.get(PICTURES));
     }
 
     private static Map<String, Metal> metals(Optional<Map<String, Metal>> added) {

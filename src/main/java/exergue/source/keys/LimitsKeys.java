@@ -21,7 +21,7 @@ import java.util.Optional;
 final class LimitsKeys {
 
     /** A reading that must be there; where it is not, there is no limit. */
-    private static final Text<Optional<Scalar>> LIMIT = new Text<>(Texts.READING.name(), List.of(), "", false,
+    static final Text<Optional<Scalar>> LIMIT = new Text<>(Texts.READING.name(), List.of(), "", false,
             (scalar, site) -> Optional.of(Optional.of(scalar)), (site, place) -> Optional.empty());
 
     private static final Keys KEYS = new Keys("the limits of a type");
@@ -54,7 +54,7 @@ final class LimitsKeys {
         });
     }
 
-    private static Optional<Written<Reading>> limit(Kind kind, Optional<Scalar> text, Fields fields, Key<?> key) {
+    static Optional<Written<Reading>> limit(Kind kind, Optional<Scalar> text, Fields fields, Key<?> key) {
         return text.flatMap(t -> Readings.read(kind, t, Convention.UNDECLARED, fields.site().at(key.name())));
     }
 }

@@ -38,6 +38,10 @@ public final class ShapeCodes {
     public static final Code NO_STEP = new Code("no-step", ERROR, "A resolution is not one figure with its unit",
             "The smallest step of a balance or a rule decides how many figures of a reading can be trusted.",
             "resolution: fine", "resolution: 0.01 g");
+    public static final Code NO_SCALE = new Code("no-scale", ERROR, "A scale is not two whole numbers",
+            "A coin is printed as large as it is, or larger by a scale that the book states: what it measures on paper to what it "
+                    + "measures in the hand.",
+            "scale: twice", "scale: 2:1");
     public static final Code UNKNOWN_PART = new Code("unknown-part", ERROR, "A part of the book is not known",
             "A part is one of those Exergue makes itself, or the path of a chapter in the folder.",
             "front: [titel, contents]", "front: [title, contents]");
@@ -49,6 +53,6 @@ public final class ShapeCodes {
 
     public static List<Code> all() {
         return List.of(UNKNOWN_KEY, MISSING_KEY, EMPTY_VALUE, WRONG_SHAPE, UNKNOWN_WORD, NOT_A_WHOLE_NUMBER, NOT_AN_ID,
-                ID_NOT_FILE_NAME, NO_STEP, UNKNOWN_PART, LANGUAGE_NOT_YET);
+                ID_NOT_FILE_NAME, NO_STEP, NO_SCALE, UNKNOWN_PART, LANGUAGE_NOT_YET);
     }
 }
