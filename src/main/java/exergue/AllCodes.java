@@ -6,6 +6,7 @@ import exergue.edition.EditionCodes;
 import exergue.finding.Code;
 import exergue.source.SourceCodes;
 import exergue.study.StudyCodes;
+import exergue.study.match.SheetCodes;
 import exergue.typeset.PressCodes;
 import exergue.typeset.TypesetCodes;
 import java.util.ArrayList;
@@ -23,6 +24,7 @@ public final class AllCodes {
         all.addAll(Checker.codes());
         all.addAll(CiteCodes.all());
         all.addAll(StudyCodes.all());
+        all.addAll(SheetCodes.all());
         all.addAll(EditionCodes.all());
         all.addAll(TypesetCodes.all());
         all.addAll(PressCodes.all());

@@ -35,6 +35,8 @@ class EveryCodeIsRaisedTest {
                     "no-catalogue-file", "not-composed", "not-utf-8", "paragraph-too-long", "tangled-prose"),
             "resources/golden/cite/other-files/findings.txt", List.of("citation-style-refused"),
             "java/exergue/cite/WorksSetterTest.java", List.of("not-a-citation-style"),
+            "java/exergue/exchange/MeasurementSheetTest.java", List.of("sheet-not-a-table", "sheet-unknown-column",
+                    "sheet-unknown-ticket", "sheet-row-without-figure", "sheet-label-twice"),
             "java/exergue/typeset/CoverageTest.java", List.of("missing-letter"),
             "java/exergue/typeset/TrustTest.java", List.of("outside-resource", "page-engine-remark",
                     "picture-missing", "picture-unreadable", "template-fault", "template-markup"),

@@ -29,17 +29,17 @@ public record Summary(int n, double mean, OptionalDouble sd, double least, doubl
                 quantile(sorted, 0.5), quantile(sorted, 0.75), sorted[sorted.length - 1]));
     }
 
-    static double mean(double[] figures) {
+    public static double mean(double[] figures) {
         return Arrays.stream(figures).sum() / figures.length;
     }
 
-    static double sd(double[] figures, double mean) {
+    public static double sd(double[] figures, double mean) {
         double squares = Arrays.stream(figures).map(figure -> (figure - mean) * (figure - mean)).sum();
         return Math.sqrt(squares / (figures.length - 1));
     }
 
     /** Hyndman and Fan 1996, definition 8: position (n + 1/3) p + 1/3 among the sorted figures, counted from 1. */
-    static double quantile(double[] sorted, double p) {
+    public static double quantile(double[] sorted, double p) {
         double position = (sorted.length + 1 / 3.0) * p + 1 / 3.0;
         int below = (int) Math.floor(position);
         if (below < 1) {

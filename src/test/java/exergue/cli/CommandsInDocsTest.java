@@ -26,6 +26,7 @@ class CommandsInDocsTest {
             Pattern.MULTILINE);
     private static final Pattern CONVENTION = Pattern.compile(
             "<!-- keys of: conventions.yaml -->\n```yaml\n(.*?)```", Pattern.DOTALL);
+    private static final Pattern SHEET = Pattern.compile("<!-- file: (my-[a-z-]+\\.csv) -->\n```csv\n(.*?)```", Pattern.DOTALL);
     private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
 
     @TempDir
@@ -46,6 +47,7 @@ class CommandsInDocsTest {
         if (commands.stream().noneMatch(command -> command.startsWith("start "))) {
             Ran.command("start", folder.resolve("my-catalogue").toString());
         }
+        writeSheets(page);
         for (String command : commands) {
             Ran ran = Ran.command(words(command));
             assertEquals(0, ran.code(), command + "\n" + ran.all());
@@ -68,13 +70,20 @@ class CommandsInDocsTest {
         }
     }
 
+    private void writeSheets(String page) throws IOException {
+        Matcher sheet = SHEET.matcher(Files.readString(Path.of(page)));
+        while (sheet.find()) {
+            Files.writeString(folder.resolve(sheet.group(1)), sheet.group(2));
+        }
+    }
+
     /** The folders of the page are folders of this test. */
     private String[] words(String command) {
         List<String> words = new ArrayList<>();
         Matcher word = WORD.matcher(command);
         while (word.find()) {
             String plain = word.group(1) == null ? word.group(2) : word.group(1);
-            words.add(plain.matches("my-[a-z-]+|catalogue-src") ? folder.resolve(plain.replace("catalogue-src", "my-catalogue"))
+            words.add(plain.matches("my-[a-z-]+(\\.csv)?|catalogue-src") ? folder.resolve(plain.replace("catalogue-src", "my-catalogue"))
                     .toString() : plain);
         }
         return words.toArray(String[]::new);
