@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class CommandsInDocsTest {
 
     private static final Pattern BLOCK = Pattern.compile("^```\\w*\n(.*?)^```$", Pattern.DOTALL | Pattern.MULTILINE);
-    private static final Pattern COMMAND = Pattern.compile("^(?:java -jar (?:target/)?exergue\\.jar|exergue) (.*?)(?: +#.*)?$",
+    private static final Pattern COMMAND = Pattern.compile("^(?:java -jar (?:target/)?exergue\\.jar|(?:target/)?exergue) (.*?)(?: +#.*)?$",
             Pattern.MULTILINE);
     private static final Pattern CONVENTION = Pattern.compile(
             "<!-- keys of: conventions.yaml -->\n```yaml\n(.*?)```", Pattern.DOTALL);
