@@ -5,6 +5,7 @@ import exergue.check.rules.AxisNotAskedFor;
 import exergue.check.rules.AxisOfPunchedCoin;
 import exergue.check.rules.AxisOfUnifaceCoin;
 import exergue.check.rules.BrokenCrossReference;
+import exergue.check.rules.CaptionIdUsedTwice;
 import exergue.check.rules.CatalogueNumberUsedTwice;
 import exergue.check.rules.CoinWithoutMeasurement;
 import exergue.check.rules.CollectionNeverUsed;
@@ -61,7 +62,7 @@ public final class Checker {
     private static final List<Rule> RULES = List.of(
             new IdUsedTwice(), new UnknownType(), new UnknownMint(), new UnknownRuler(), new UnknownMetal(), new UnknownEra(),
             new UnknownWork(), new UndeclaredConvention(), new UnknownCollection(), new UnknownFindSpot(),
-            new BrokenCrossReference(),
+            new BrokenCrossReference(), new CaptionIdUsedTwice(),
             new CatalogueNumberUsedTwice(), new CollectionNumberUsedTwice(), new FindNumberUsedTwice(),
             new CoinWithoutMeasurement(), new ReadingNotGiven(), new FigureThatApplies(), new AxisOfUnifaceCoin(),
             new AxisOfPunchedCoin(), new AxisMissingWhereNoneIs(), new AxisNotAskedFor(), new TwoDiametersWanted(),

@@ -56,11 +56,16 @@ public final class CrossReferences {
         } else if (block instanceof Prose.Items items) {
             items.items().forEach(this::blocks);
         } else if (block instanceof Prose.Table table) {
+            caption(table);
             table.head().forEach(this::runs);
             table.rows().forEach(row -> row.forEach(this::runs));
         } else if (block instanceof Prose.Picture picture) {
-            runs(picture.caption());
+            caption(picture);
         }
+    }
+
+    private void caption(Prose.Captioned block) {
+        block.caption().ifPresent(caption -> runs(caption.runs()));
     }
 
     private void runs(List<Inline> runs) {

@@ -1,5 +1,6 @@
 package exergue.edition;
 
+import exergue.model.Caption;
 import java.util.regex.Pattern;
 
 /**
@@ -47,6 +48,11 @@ public final class Anchors {
     /** Where the plates show a coin. */
     public static String onPlate(String coin) {
         return "shown." + coin;
+    }
+
+    /** Of a table or figure: by its id if it has one, so that the address stays; two full stops before a number. */
+    public static String caption(Caption caption, int number) {
+        return caption.kind().word() + caption.id().map(id -> "." + id.value()).orElse(".." + number);
     }
 
     /** @param kind of list: "index", "concordance.work"; @param id within that kind */

@@ -1,5 +1,6 @@
 package exergue.edition;
 
+import exergue.model.Caption;
 import exergue.model.Catalogue;
 import exergue.model.Coin;
 import exergue.model.Inline;
@@ -12,7 +13,7 @@ import java.util.function.UnaryOperator;
 
 /**
  * Turns references to entries by id into what a reader can follow: a link inside the book whose words are the coin's
- * number, the type's numbers, the name of the mint or ruler, or the sign of the work. One that leads nowhere keeps its
+ * number, the type's numbers, the number of a table or figure, the name of the mint or ruler, or the sign of the work. One that leads nowhere keeps its
  * id as its words; saying so is a check's business.
  */
 final class CrossReferences {
@@ -43,6 +44,15 @@ final class CrossReferences {
         catalogue.mints().forEach((id, mint) -> all.add("mint", id, Anchors.mint(id), mint.name().value()));
         catalogue.works().forEach((id, work) -> all.add("work", id, Anchors.work(id), work.sign().value()));
         return all;
+    }
+
+    /** The same, and to these tables and figures. @param folio as in {@link #of} */
+    CrossReferences andTo(List<Caption> captions, UnaryOperator<String> folio) {
+        for (Caption caption : captions) {
+            caption.label().ifPresent(label -> caption.id().ifPresent(id -> add(caption.kind().word(), id.value(), label.anchor(),
+                    label.number() + folio.apply(label.anchor()))));
+        }
+        return this;
     }
 
     List<Prose> in(List<Prose> blocks) {

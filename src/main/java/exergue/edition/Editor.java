@@ -13,6 +13,7 @@ import exergue.edition.methods.italian.ItalianMethods;
 import exergue.finding.Findings;
 import exergue.model.BookPlan;
 import exergue.model.BookWord;
+import exergue.model.Caption;
 import exergue.model.Catalogue;
 import exergue.model.Chapter;
 import exergue.model.IndexStyle;
@@ -44,6 +45,8 @@ public final class Editor {
     private final boolean abbreviations;
     private final BookWords words;
     private final BookOrder order;
+    private final ProseParts prose;
+    private final List<Caption> captions;
     private final CrossReferences references;
     private final Optional<PlatesMaker> plates;
     private final EntriesMaker entries;
@@ -60,9 +63,14 @@ public final class Editor {
         this.words = new BookWords(language, catalogue.style().words());
         this.order = BookOrder.of(catalogue);
         Numbering numbers = Numbering.of(order);
-        this.references = CrossReferences.of(catalogue, order, numbers, anchor -> page(anchor, pages));
         this.indexes = Indexes.of(catalogue, order);
         this.locators = new Locators(numbers, pages);
+        this.methods = MethodsChapter.of(catalogue, order, numbers, methods(language));
+        CaptionNumbers captions = new CaptionNumbers(words);
+        this.prose = ProseParts.of(catalogue.plan(), captions, this::prose);
+        this.references = CrossReferences.of(catalogue, order, numbers, anchor -> page(anchor, pages))
+                .andTo(captions.all(), anchor -> page(anchor, pages));
+        this.captions = captions.all().stream().map(caption -> caption.with(references.inRuns(caption.runs()))).toList();
         MeasurementLine figures = MeasurementLine.of(catalogue, types(catalogue));
         PictureMaker made = new PictureMaker(numbers, words, pictures, catalogue.style().pictures().scale());
         this.plates = catalogue.plan().has("plates")
@@ -70,7 +78,6 @@ public final class Editor {
         EditorsDesk desk = new EditorsDesk(catalogue, numbers, references, words,
                 plates.map(PlatesMaker::byCoin).orElse(Map.of()));
         this.entries = new EntriesMaker(catalogue, new EntryMaker(desk, new SpecimenMaker(desk, figures, made)), references);
-        this.methods = MethodsChapter.of(catalogue, order, numbers, methods(language));
     }
 
     /**
@@ -132,24 +139,33 @@ public final class Editor {
             case "title" -> Optional.of(new Part.TitlePage(id));
             case "imprint" -> Optional.of(new Part.Imprint(id));
             case "contents" -> Optional.of(new Part.Contents(id, heading(words.of(BookWord.CONTENTS))));
-            case "methods" -> Optional.of(new Part.Text(id, heading(words.of(BookWord.METHODS)),
-                    references.in(methods.blocks(name.place()))));
+            case "lists" -> new BookLists(words, plates.map(PlatesMaker::plates).orElse(List.of()), captions).part(id);
+            case "methods" -> text(id, BookWord.METHODS, name.value());
             case "catalogue" -> Optional.of(new Part.Entries(id, heading(words.of(BookWord.CATALOGUE)), entries.of(order)));
             case "works" -> Optional.of(new Part.WorksCited(id, heading(words.of(BookWord.WORKS)),
                     WorkLines.of(catalogue, works, work -> !(abbreviations && work.standard()))));
             case "abbreviations" -> Optional.of(new Part.WorksCited(id, heading(words.of(BookWord.ABBREVIATIONS)),
                     WorkLines.of(catalogue, works, Work::standard)));
             case "plates" -> plates.flatMap(made -> made.part(id));
-            case "finds" -> prose(id, BookWord.FINDS,
-                    new FindTables(catalogue, order, locators, words, name.place()).blocks());
+            case "finds" -> text(id, BookWord.FINDS, name.value());
             case "concordances" -> listings(id, BookWord.CONCORDANCES, BookWord.CONCORDANCE_NOTE,
                     new Concordances(catalogue, order, locators, words).listings(
                             catalogue.works().values().stream().sorted(WorkLines.BY_SIGN).toList()));
             case "indexes" -> listings(id, BookWord.INDEXES, byPages() ? BookWord.INDEX_NOTE_PAGES : BookWord.INDEX_NOTE,
                     indexes.listings(locators, words));
-            case "credits" -> prose(id, BookWord.CREDITS,
-                    PictureCredits.blocks(order, locators, words, name.place()));
-            default -> Optional.ofNullable(catalogue.chapters().get(name.value())).map(chapter -> text(id, chapter));
+            case "credits" -> text(id, BookWord.CREDITS, name.value());
+            default -> Optional.ofNullable(catalogue.chapters().get(name.value())).map(chapter ->
+                    new Part.Text(id, references.inRuns(chapter.title()), references.in(prose.of(name.value()))));
+        };
+    }
+
+    /** Of the parts that are prose; cross-references still lead to ids. */
+    private List<Prose> prose(Written<String> name) {
+        return switch (name.value()) {
+            case "methods" -> methods.blocks(name.place());
+            case "finds" -> new FindTables(catalogue, order, locators, words, name.place()).blocks();
+            case "credits" -> PictureCredits.blocks(order, locators, words, name.place());
+            default -> Optional.ofNullable(catalogue.chapters().get(name.value())).map(Chapter::blocks).orElse(List.of());
         };
     }
 
@@ -158,17 +174,14 @@ public final class Editor {
     }
 
     /** A part of which there would be nothing but the heading is left out. */
-    private Optional<Part> prose(String id, BookWord heading, List<Prose> blocks) {
-        return blocks.isEmpty() ? Optional.empty() : Optional.of(new Part.Text(id, heading(words.of(heading)), blocks));
+    private Optional<Part> text(String id, BookWord heading, String name) {
+        return prose.of(name).isEmpty() ? Optional.empty()
+                : Optional.of(new Part.Text(id, heading(words.of(heading)), references.in(prose.of(name))));
     }
 
     private Optional<Part> listings(String id, BookWord heading, BookWord note, List<Listing> listings) {
         return listings.isEmpty() ? Optional.empty()
                 : Optional.of(new Part.Listings(id, heading(words.of(heading)), heading(words.of(note)), listings));
-    }
-
-    private Part text(String id, Chapter chapter) {
-        return new Part.Text(id, references.inRuns(chapter.title()), references.in(chapter.blocks()));
     }
 
     private String unique(String anchor) {

@@ -33,6 +33,28 @@ public sealed interface Part {
         }
     }
 
+    /** Lists of what is numbered in the book. */
+    record Lists(String id, List<Inline> heading, List<ListedThings> lists) implements Part {
+        public Lists {
+            heading = List.copyOf(heading);
+            lists = List.copyOf(lists);
+        }
+    }
+
+    /** @param heading "Tables" */
+    record ListedThings(String heading, List<Listed> things) {
+        public ListedThings {
+            things = List.copyOf(things);
+        }
+    }
+
+    /** @param anchor where it is; @param label "Table 3"; @param words its caption */
+    record Listed(String anchor, String label, List<Inline> words) {
+        public Listed {
+            words = List.copyOf(words);
+        }
+    }
+
     /** A chapter from Markdown, or one the tool writes, such as the methods statement. */
     record Text(String id, List<Inline> heading, List<Prose> blocks) implements Part {
         public Text {

@@ -83,6 +83,10 @@ final class PlatesMaker {
         return byCoin;
     }
 
+    List<Plate> plates() {
+        return List.copyOf(plates);
+    }
+
     /** Nothing if no coin has a photograph. */
     Optional<Part> part(String id) {
         return plates.isEmpty() ? Optional.empty()

@@ -1,18 +1,30 @@
 package exergue.edition;
 
+import exergue.model.Caption;
 import exergue.model.Inline;
 import exergue.model.Prose;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 
-/** Copies prose, putting each run of the innermost kind (words, cross-references, line breaks) through one change. */
+/**
+ * Copies prose, putting each run of the innermost kind (words, cross-references, line breaks) through one change, and
+ * each caption, in the order of the text, through another.
+ */
 final class ProseMapper {
 
     private final Function<Inline, Inline> change;
+    private final UnaryOperator<Caption> captions;
 
     ProseMapper(Function<Inline, Inline> change) {
+        this(change, UnaryOperator.identity());
+    }
+
+    ProseMapper(Function<Inline, Inline> change, UnaryOperator<Caption> captions) {
         this.change = change;
+        this.captions = captions;
     }
 
     List<Prose> blocks(List<Prose> blocks) {
@@ -56,12 +68,16 @@ final class ProseMapper {
         }
         if (block instanceof Prose.Table table) {
             return new Prose.Table(table.align(), cells(table.head()),
-                    table.rows().stream().map(this::cells).toList(), table.place());
+                    table.rows().stream().map(this::cells).toList(), caption(table), table.place());
         }
         if (block instanceof Prose.Picture picture) {
-            return new Prose.Picture(picture.path(), picture.alternative(), runs(picture.caption()), picture.place());
+            return picture.captioned(caption(picture));
         }
         return block;
+    }
+
+    private Optional<Caption> caption(Prose.Captioned block) {
+        return block.caption().map(caption -> captions.apply(caption.with(runs(caption.runs()))));
     }
 
     private List<List<Inline>> cells(List<List<Inline>> cells) {

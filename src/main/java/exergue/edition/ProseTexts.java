@@ -31,11 +31,16 @@ final class ProseTexts {
         } else if (block instanceof Prose.Items items) {
             items.items().forEach(item -> item.forEach(this::block));
         } else if (block instanceof Prose.Table table) {
+            caption(table);
             table.head().forEach(cell -> line(cell, block.place()));
             table.rows().forEach(row -> row.forEach(cell -> line(cell, block.place())));
         } else if (block instanceof Prose.Picture picture) {
-            line(picture.caption(), block.place());
+            caption(picture);
         }
+    }
+
+    private void caption(Prose.Captioned block) {
+        block.caption().ifPresent(caption -> line(caption.runs(), block.place()));
     }
 
     private void line(List<Inline> runs, Place place) {

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * The parts in their order: names of parts the tool makes (title, imprint, contents, methods, catalogue, plates, finds,
- * works, abbreviations, concordances, indexes, credits) and paths of chapters.
+ * The parts in their order: names of parts the tool makes (title, imprint, contents, lists, methods, catalogue, plates,
+ * finds, works, abbreviations, concordances, indexes, credits) and paths of chapters.
  */
 public record BookPlan(List<Written<String>> front, List<Written<String>> body, List<Written<String>> back) {
 

@@ -20,6 +20,13 @@ public enum BookWord {
     PLATE_SHORT("pl.", "pl.", "Taf.", "tav."),
     /** Of an entry, over a page that it runs on to. */
     CONTINUED("continued", "suite", "Fortsetzung", "continua"),
+    /** Before the number of a table, over it. */
+    TABLE("Table", "Tableau", "Tabelle", "Tabella"),
+    /** Before the number of a figure, below it. */
+    FIGURE("Fig.", "Fig.", "Abb.", "Fig."),
+    TABLES("Tables", "Tableaux", "Tabellen", "Tabelle"),
+    FIGURES("Figures", "Figures", "Abbildungen", "Figure"),
+    AND("and", "et", "und", "e"),
     SCALE("scale", "échelle", "Maßstab", "scala"),
     /** After the scale of the plates, where some coins have another. */
     UNLESS_BY_NUMBER("unless another stands by the number", "sauf autre indication auprès du numéro",

@@ -27,8 +27,9 @@ public sealed interface Inline {
     }
 
     /**
-     * A reference to another entry by its id; printed as its number, or the sign of a work.
+     * A reference by an id; printed as the number of the entry, table or figure, or as the sign of a work.
      *
+     * @param kind    "coin", "type", "table", "figure", "work"
      * @param locator what follows the sign of a work: "45", "pl. 3"; empty for none
      */
     record CrossReference(String kind, String id, String locator, exergue.finding.Place place) implements Inline {

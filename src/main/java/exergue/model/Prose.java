@@ -2,6 +2,7 @@ package exergue.model;
 
 import exergue.finding.Place;
 import java.util.List;
+import java.util.Optional;
 
 /** A block of prose, from a Markdown chapter or a note. Raw HTML does not exist here. */
 public sealed interface Prose {
@@ -33,20 +34,41 @@ public sealed interface Prose {
         }
     }
 
+    /** A block that can have a caption and then is numbered through the book. */
+    sealed interface Captioned extends Prose {
+
+        Optional<Caption> caption();
+
+        /** The same block under another caption. */
+        Captioned captioned(Optional<Caption> other);
+    }
+
     /** @param align one of "left", "center", "right" a column */
-    record Table(List<String> align, List<List<Inline>> head, List<List<List<Inline>>> rows, Place place)
-            implements Prose {
+    record Table(List<String> align, List<List<Inline>> head, List<List<List<Inline>>> rows, Optional<Caption> caption,
+                 Place place) implements Captioned {
         public Table {
             align = List.copyOf(align);
             head = List.copyOf(head);
             rows = List.copyOf(rows);
         }
+
+        /** Without a caption. */
+        public Table(List<String> align, List<List<Inline>> head, List<List<List<Inline>>> rows, Place place) {
+            this(align, head, rows, Optional.empty(), place);
+        }
+
+        @Override
+        public Table captioned(Optional<Caption> other) {
+            return new Table(align, head, rows, other, place);
+        }
     }
 
     /** @param path inside the tree; @param alternative what a reader who cannot see it is told */
-    record Picture(String path, String alternative, List<Inline> caption, Place place) implements Prose {
-        public Picture {
-            caption = List.copyOf(caption);
+    record Picture(String path, String alternative, Optional<Caption> caption, Place place) implements Captioned {
+
+        @Override
+        public Picture captioned(Optional<Caption> other) {
+            return new Picture(path, alternative, other, place);
         }
     }
 

@@ -14,7 +14,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 
 /** The book as what templates see: maps, lists, words and finished prose. */
 final class BookValues {
@@ -27,16 +29,18 @@ final class BookValues {
     private final EntryValues entries;
     private final PlateValues plates;
     private final ListingValues listings;
+    private final ListValues lists;
 
     /** @param footnotes where notes stand */
     BookValues(Book book, Setting setting, FootnoteMarkup footnotes, Consumer<Finding> findings) {
         this.book = book;
         this.markup = new Markup(footnotes);
-        this.prose = new ProseMarkup(markup, Hyphens.of(book.language()), setting.source(), findings);
+        this.prose = new ProseMarkup(marks, markup, Hyphens.of(book.language()), setting.source(), findings);
         Pictures pictures = new Pictures(setting, findings);
         this.entries = new EntryValues(marks, markup, prose, pictures, setting.rows());
         this.plates = new PlateValues(pictures);
         this.listings = new ListingValues(marks, markup);
+        this.lists = new ListValues(markup);
     }
 
     /** Kind of each part, by its id. */
@@ -54,10 +58,12 @@ final class BookValues {
         values.put("language", book.language());
         values.put("title", title(book.title()));
         List<Map<String, Object>> front = parts(book.front());
+        Set<String> roman = marks.all().stream().map(Marks.Mark::id).collect(Collectors.toSet());
         List<Map<String, Object>> body = parts(book.body());
         body.addAll(parts(book.back()));
         values.put("front", front);
         values.put("body", body);
+        lists.tellFolios(roman);
         List<Object> contents = new ArrayList<>();
         contents.addAll(lines(front, true));
         contents.addAll(lines(body, false));
@@ -101,8 +107,12 @@ final class BookValues {
         values.put("heading", finished(markup.of(part.heading())));
         values.put("plainHeading", plain);
         if (part instanceof Part.Text text) {
+            int before = marks.all().size();
             values.put("prose", finished(prose.of(text.blocks(), 1)));
+            values.put("captions", marks.all().stream().skip(before).map(mark -> Map.of("anchor", mark.id())).toList());
             values.put("footnotes", markup.takeFootnotes());
+        } else if (part instanceof Part.Lists listed) {
+            values.put("lists", lists.of(listed));
         } else if (part instanceof Part.Entries listed) {
             values.put("columns", entries.columns(listed.blocks()));
             values.put("hasDies", entries.hasDies(listed.blocks()));
@@ -124,6 +134,8 @@ final class BookValues {
             return "imprint";
         } else if (part instanceof Part.Contents) {
             return "contents";
+        } else if (part instanceof Part.Lists) {
+            return "lists";
         } else if (part instanceof Part.Entries) {
             return "catalogue";
         } else if (part instanceof Part.Plates) {

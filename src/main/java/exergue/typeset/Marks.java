@@ -3,10 +3,10 @@ package exergue.typeset;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What can be found on a page, in the order of the book: parts, headings, entries, coins, works. */
+/** What can be found on a page, in the order of the book: parts, headings, entries, coins, captions, works. */
 final class Marks {
 
-    enum Kind { PART, HEADING, ENTRY, COIN, WORK }
+    enum Kind { PART, HEADING, ENTRY, COIN, CAPTION, WORK }
 
     /**
      * @param id     the book's anchor, which is also the element's id in the page

@@ -2,6 +2,7 @@ package exergue.typeset;
 
 import exergue.files.Tree;
 import exergue.finding.Finding;
+import exergue.model.Caption;
 import exergue.model.Inline;
 import exergue.model.Prose;
 import java.util.ArrayList;
@@ -16,12 +17,17 @@ final class ProseMarkup {
 
     private static final int SIGNATURE = 40;
 
+    private static final String AFTER_LABEL = "\u2002";
+
+    private final Marks marks;
     private final Markup markup;
     private final Hyphens hyphens;
     private final Tree source;
     private final Consumer<Finding> findings;
 
-    ProseMarkup(Markup markup, Hyphens hyphens, Tree source, Consumer<Finding> findings) {
+    /** @param marks is told of every numbered table and figure */
+    ProseMarkup(Marks marks, Markup markup, Hyphens hyphens, Tree source, Consumer<Finding> findings) {
+        this.marks = marks;
         this.markup = markup;
         this.hyphens = hyphens;
         this.source = source;
@@ -88,13 +94,31 @@ final class ProseMarkup {
     }
 
     private void appendTable(Prose.Table table, StringBuilder html) {
-        html.append("<table class=\"t").append(table.rows().size() <= SHORT ? " short" : "").append("\"><thead>");
+        html.append("<table class=\"t").append(table.rows().size() <= SHORT ? " short" : "")
+                .append(table.caption().isPresent() ? " captioned\">" : "\">").append(caption(table, "caption" + id(table), "caption"))
+                .append("<thead>");
         appendRow(table.head(), table.align(), "th scope=\"col\"", "th", html);
         html.append("</thead><tbody>");
         for (List<List<Inline>> row : table.rows()) {
             appendRow(row, table.align(), "td", "td", html);
         }
         html.append("</tbody></table>\n");
+    }
+
+    private String id(Prose.Captioned block) {
+        return block.caption().flatMap(Caption::label).map(label -> " id=\""
+                + Markup.escape(marks.add(Marks.Kind.CAPTION, label.anchor(), "", "")) + "\"").orElse("");
+    }
+
+    /** "Table 3. Coins by trench" */
+    private String caption(Prose.Captioned block, String open, String close) {
+        if (block.caption().isEmpty()) {
+            return "";
+        }
+        List<Inline> runs = new ArrayList<>();
+        block.caption().get().label().ifPresent(label -> runs.add(new Inline.Words(label.words() + "." + AFTER_LABEL)));
+        runs.addAll(block.caption().get().runs());
+        return "<" + open + " class=\"caption\">" + markup.of(runs) + "</" + close + ">";
     }
 
     private void appendRow(List<List<Inline>> cells, List<String> align, String open, String close,
@@ -118,9 +142,7 @@ final class ProseMarkup {
         List<String> parts = new ArrayList<>();
         parts.add("<img src=\"" + Markup.escape(TreeResources.address(picture.path())) + "\" alt=\""
                 + Markup.escape(picture.alternative()) + "\"/>");
-        if (!picture.caption().isEmpty()) {
-            parts.add("<p class=\"caption\">" + markup.of(picture.caption()) + "</p>");
-        }
-        html.append("<div class=\"figure\">").append(String.join("", parts)).append("</div>\n");
+        parts.add(caption(picture, "p", "p"));
+        html.append("<div class=\"figure\"").append(id(picture)).append('>').append(String.join("", parts)).append("</div>\n");
     }
 }

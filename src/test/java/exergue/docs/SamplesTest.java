@@ -31,7 +31,7 @@ class SamplesTest {
 
     private static final Path SKELETON = Path.of("src/main/resources/exergue/start");
     private static final Pattern SAMPLE = Pattern.compile(
-            "(?:<!-- (file|keys of): (\\S+) -->\n)?```(?:yaml|bibtex)\n(.*?)```", Pattern.DOTALL);
+            "(?:<!-- (file|keys of): (\\S+) -->\n)?```(?:yaml|bibtex|(?<=-->\n```)markdown)\n(.*?)```", Pattern.DOTALL);
 
     /** Pages about other things: reference and findings have their own tests, and measuring is read line by line. */
     private static final Set<String> OTHERWISE = Set.of("measuring.md");
@@ -73,7 +73,7 @@ class SamplesTest {
                 files.put(SKELETON.relativize(file).toString().replace('\\', '/'), Files.readString(file));
             }
         }
-        List.of("photographs/ov-1-obv.jpg", "photographs/ov-1-rev.jpg").forEach(path -> files.put(path, "a picture"));
+        List.of("photographs/ov-1-obv.jpg", "photographs/ov-1-rev.jpg", "photographs/harbour.jpg").forEach(path -> files.put(path, "a picture"));
         files.put("styles/journal.csl", Files.readString(Path.of("src/main/resources/exergue/styles/author-date.csl")));
         return files;
     }

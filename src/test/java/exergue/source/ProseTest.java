@@ -107,7 +107,7 @@ class ProseTest {
         assertEquals(List.of("left", "right"), ((Prose.Table) chapter.blocks().get(4)).align());
         Prose.Picture picture = (Prose.Picture) chapter.blocks().get(5);
         assertEquals("photographs/site.jpg The harbour Seen from the north",
-                picture.path() + " " + picture.alternative() + " " + Inline.plain(picture.caption()));
+                picture.path() + " " + picture.alternative() + " " + Inline.plain(picture.caption().orElseThrow().runs()));
     }
 
     @Test

@@ -17,7 +17,7 @@ class SignatureTest {
     }
 
     private static String html(Prose... blocks) {
-        return new ProseMarkup(new Markup(new FootOfPage()), Hyphens.of("en"), SampleBook.tree(), finding -> { }).of(List.of(blocks), 1);
+        return new ProseMarkup(new Marks(), new Markup(new FootOfPage()), Hyphens.of("en"), SampleBook.tree(), finding -> { }).of(List.of(blocks), 1);
     }
 
     private static boolean isSigned(Prose... blocks) {

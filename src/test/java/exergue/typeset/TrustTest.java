@@ -179,7 +179,7 @@ class TrustTest {
     @ValueSource(strings = {"../secret.txt", "/etc/passwd", "photographs/none.png", "a b.png"})
     void aPictureThatIsNotThereIsAFinding(String path) throws Exception {
         Book book = new Book("en", SampleBook.title(), List.of(), List.of(new Part.Text("one",
-                SampleBook.words("One"), List.of(new Prose.Picture(path, "a coin", List.of(), SampleBook.PLACE)))),
+                SampleBook.words("One"), List.of(new Prose.Picture(path, "a coin", Optional.empty(), SampleBook.PLACE)))),
                 List.of());
         Findings findings = outcome(book).findings();
         assertEquals(List.of("picture-missing"), findings.all().stream().map(f -> f.code().id()).toList());
@@ -190,7 +190,7 @@ class TrustTest {
     void aPictureThatIsNoneIsAFinding() throws Exception {
         Files.write(source.getParent().resolve("bad one.png"), "not a picture".getBytes(StandardCharsets.UTF_8));
         Book book = new Book("en", SampleBook.title(), List.of(), List.of(new Part.Text("one",
-                SampleBook.words("One"), List.of(new Prose.Picture("bad one.png", "a coin", List.of(),
+                SampleBook.words("One"), List.of(new Prose.Picture("bad one.png", "a coin", Optional.empty(),
                 SampleBook.PLACE)))), List.of());
         Findings findings = outcome(book).findings();
         assertEquals(List.of("picture-unreadable bad one.png"), findings.all().stream()

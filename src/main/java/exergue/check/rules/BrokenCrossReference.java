@@ -1,11 +1,14 @@
 package exergue.check.rules;
 
+import exergue.check.Captions;
 import exergue.check.CrossReferences;
 import exergue.check.Rule;
 import exergue.check.UnknownId;
 import exergue.finding.Code;
 import exergue.finding.Finding;
+import exergue.finding.NearMiss;
 import exergue.finding.Severity;
+import exergue.model.Caption;
 import exergue.model.Catalogue;
 import exergue.model.Coin;
 import exergue.model.Inline;
@@ -23,8 +26,8 @@ public final class BrokenCrossReference implements Rule {
 
     static final Code CODE = new Code("broken-cross-reference", Severity.ERROR,
             "A cross-reference leads nowhere",
-            "A cross-reference is printed as the number of the entry it names. Where there is no such entry there is "
-                    + "nothing to print.",
+            "A cross-reference is printed as the number of the entry, table or figure it names. Where there is no such "
+                    + "thing there is nothing to print.",
             """
                     The dies are those of [coin:lk-0420].
                     """,
@@ -43,13 +46,28 @@ public final class BrokenCrossReference implements Rule {
         UnknownId type = new UnknownId(CODE, "type", "types/", ids(catalogue.types(), Type::id));
         List<Finding> faults = new ArrayList<>();
         for (Inline.CrossReference reference : CrossReferences.in(catalogue)) {
-            if (reference.kind().equals("work")) {
-                continue;
+            switch (reference.kind()) {
+                case "coin" -> faults.addAll(coin.unlessDeclared(new Written<>(reference.id(), reference.place()), ""));
+                case "type" -> faults.addAll(type.unlessDeclared(new Written<>(reference.id(), reference.place()), ""));
+                case "table" -> faults.addAll(captioned(reference, Captions.ids(Caption.Kind.TABLE, catalogue)));
+                case "figure" -> faults.addAll(captioned(reference, Captions.ids(Caption.Kind.FIGURE, catalogue)));
+                default -> { }
             }
-            UnknownId kind = reference.kind().equals("coin") ? coin : type;
-            faults.addAll(kind.unlessDeclared(new Written<>(reference.id(), reference.place()), ""));
         }
         return faults;
+    }
+
+    private static List<Finding> captioned(Inline.CrossReference reference, List<Written<String>> known) {
+        List<String> ids = known.stream().map(Written::value).toList();
+        if (ids.contains(reference.id())) {
+            return List.of();
+        }
+        String word = reference.kind();
+        String caption = word.equals("table") ? "Table" : "Figure";
+        return List.of(Finding.of(CODE, reference.place(), "", "There is no " + word + " “" + reference.id()
+                + "” in the chapters of the book.",
+                NearMiss.of(reference.id(), ids).map(near -> "Did you mean “" + near + "”? Otherwise begin").orElse("Begin")
+                        + " the caption of the " + word + " with “" + caption + " [" + reference.id() + "]:”."));
     }
 
     private static <T> Set<String> ids(List<T> entries, Function<T, Written<String>> id) {

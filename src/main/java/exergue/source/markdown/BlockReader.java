@@ -1,6 +1,7 @@
 package exergue.source.markdown;
 
 import exergue.finding.Place;
+import exergue.model.Caption;
 import exergue.model.Inline;
 import exergue.model.Prose;
 import exergue.source.text.NamedFile;
@@ -32,17 +33,20 @@ final class BlockReader {
 
     private final Manuscript manuscript;
     private FootnoteCalls footnotes;
+    private CaptionLines captions;
     private int depth;
 
-    /** Of an entry, whose prose has no footnotes. */
+    /** Of an entry, whose prose has no footnotes and no captions. */
     BlockReader(Manuscript manuscript) {
         this.manuscript = manuscript;
         this.footnotes = FootnoteCalls.refusedBy("An entry", manuscript);
+        this.captions = CaptionLines.refusedBy(manuscript);
     }
 
     List<Prose> chapter(Node document) {
         Footnotes notes = new Footnotes(document, manuscript, this::footnote);
         footnotes = notes;
+        captions = CaptionLines.of(manuscript);
         List<Prose> blocks = blocks(document);
         notes.reportNeverCalled();
         return blocks;
@@ -59,7 +63,7 @@ final class BlockReader {
             block(node, blocks);
         }
         depth--;
-        return blocks;
+        return captions.joined(blocks);
     }
 
     private void block(Node node, List<Prose> blocks) {
@@ -186,9 +190,9 @@ final class BlockReader {
         return path.map(p -> new Prose.Picture(p, alternative, caption(title), place));
     }
 
-    private List<Inline> caption(String title) {
-        return title.isBlank() ? List.of()
-                : new InlineReader(manuscript, refusing("A caption")).read(MarkdownReader.LINES.parse(title).getFirstChild());
+    private Optional<Caption> caption(String title) {
+        return title.isBlank() ? Optional.empty() : Optional.of(Caption.of(Caption.Kind.FIGURE,
+                new InlineReader(manuscript, refusing("A caption")).read(MarkdownReader.LINES.parse(title).getFirstChild())));
     }
 
     private String plain(Node parent) {

@@ -22,8 +22,8 @@ import org.commonmark.node.Text;
 /** The runs of one paragraph, heading or table cell: words, emphasis, links, with real dashes and quotation marks. */
 final class InlineReader {
 
-    private static final Pattern CROSS_REFERENCE = Pattern.compile("\\[(?:(coin|type):([^\\]\\s]+)|work:([^\\]\\s,]+)(?:,\\s*([^\\]]*?)\\s*)?)\\]");
-    private static final Pattern NEARLY = Pattern.compile("(?i)\\[{1,2}(?:coin|type|work)s?\\s*:[^\\]]*\\]{0,2}"
+    private static final Pattern CROSS_REFERENCE = Pattern.compile("\\[(?:(coin|type|table|figure):([^\\]\\s]+)|work:([^\\]\\s,]+)(?:,\\s*([^\\]]*?)\\s*)?)\\]");
+    private static final Pattern NEARLY = Pattern.compile("(?i)\\[{1,2}(?:coin|type|table|figure|work)s?\\s*:[^\\]]*\\]{0,2}"
             + "|\\[{1,2}(?:coin|type|work)s?\\s+[^\\]\\s]*[-\\d][^\\]\\s]*\\]{1,2}");
     /** A call; not the label that a note begins with, which has a colon after it. */
     private static final Pattern FOOTNOTE = Pattern.compile("^\\[\\^[^\\]\\s]+\\]:|\\[\\^([^\\]\\s]+)\\]");

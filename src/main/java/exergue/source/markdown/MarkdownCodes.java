@@ -53,6 +53,14 @@ public final class MarkdownCodes {
             "A note stands at the foot of the page where it is called, so each call has a note of its own.",
             "found in 1909.[^1] Lost since.[^1]", "found in 1909.[^1] Lost since.[^2]");
 
+    public static final Code CAPTION_ALONE = new Code("caption-alone", WARNING, "A caption stands at no table or picture",
+            "A paragraph that begins with “Table:” or “Figure:” is the caption of the table or picture directly after it, and is "
+                    + "printed with its number. Elsewhere it is printed as a plain paragraph.",
+            "Table: Coins by trench\n\nThe trenches are treated first.", "The trenches are treated first.\n\nTable: Coins by trench\n\n| Trench | Coins |\n| --- | --: |\n| A | 5 |");
+    public static final Code CAPTION_ID = new Code("caption-id", ERROR, "The id in a caption has a sign that ids do not have",
+            "Texts refer to the table or figure by this id, and it becomes part of an address.",
+            "Table [Trench A]: Coins by level", "Table [trench-a]: Coins by level");
+
     public static final Code PARAGRAPH_TOO_LONG = new Code("paragraph-too-long", ERROR, "A paragraph has no end",
             "A paragraph ends with an empty line. One of many pages has lost its empty lines, or is no prose at all, "
                     + "and could keep the program busy for hours.", "(ten pages without an empty line)", "(an empty line after each paragraph)");
@@ -62,6 +70,6 @@ public final class MarkdownCodes {
     public static List<Code> all() {
         return List.of(RAW_HTML, UNSUPPORTED_MARKDOWN, LINK_REFUSED, CROSS_REFERENCE_NOT_READ, HEADING_SKIPS, CHAPTER_WITHOUT_TITLE, SECOND_TITLE,
                 PICTURE_WITHOUT_WORDS, TANGLED_PROSE, FOOTNOTE_WITHOUT_TEXT, FOOTNOTE_NEVER_CALLED, FOOTNOTE_CALLED_TWICE,
-                PARAGRAPH_TOO_LONG);
+                CAPTION_ALONE, CAPTION_ID, PARAGRAPH_TOO_LONG);
     }
 }

@@ -14,7 +14,7 @@ import java.util.function.Predicate;
 public final class PathTexts {
 
     /** The parts Exergue makes itself. */
-    public static final List<String> PARTS = List.of("title", "imprint", "contents", "methods", "catalogue", "finds",
+    public static final List<String> PARTS = List.of("title", "imprint", "contents", "lists", "methods", "catalogue", "finds",
             "works", "abbreviations", "concordances", "indexes", "credits", "plates");
 
     public static final Text<Written<String>> PHOTOGRAPH = new Text<>("path of a picture", List.of(), "", false,
