@@ -15,7 +15,6 @@ import java.util.stream.Stream;
 public final class GitCommit {
 
     private static final String REFERENCE = "ref: ";
-    private static final String GIT_FOLDER = "gitdir: ";
     private static final long MOST_BYTES = 16L << 20;
 
     private GitCommit() { }
@@ -25,7 +24,7 @@ public final class GitCommit {
         try {
             for (Path at = folder.toRealPath(); at != null; at = at.getParent()) {
                 if (Files.exists(at.resolve(".git"))) {
-                    return commit(gitFolder(at.resolve(".git")));
+                    return commit(GitFolder.git(at.resolve(".git")));
                 }
             }
         } catch (IOException | InvalidPathException e) {
@@ -33,15 +32,6 @@ public final class GitCommit {
             return Optional.empty();
         }
         return Optional.empty();
-    }
-
-    /** A linked work tree and a submodule have a file there that says where the folder is. */
-    private static Path gitFolder(Path git) throws IOException {
-        if (Files.isDirectory(git)) {
-            return git;
-        }
-        String text = text(git);
-        return text.startsWith(GIT_FOLDER) ? git.resolveSibling(text.substring(GIT_FOLDER.length())).normalize() : git;
     }
 
     private static Optional<String> commit(Path git) throws IOException {

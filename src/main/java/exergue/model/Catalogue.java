@@ -32,4 +32,10 @@ public record Catalogue(TitleMatter title, BookPlan plan, HouseStyle style,
         types = List.copyOf(types);
         coins = List.copyOf(coins);
     }
+
+    /** The same with other types and coins, both sorted by id. */
+    public Catalogue with(List<Type> otherTypes, List<Coin> otherCoins) {
+        return new Catalogue(title, plan, style, conventions, works, mints, rulers, findSpots, collections, otherTypes, otherCoins,
+                chapters, apparatus, templates, citationStyle);
+    }
 }

@@ -1,0 +1,69 @@
+package exergue.review.consequence;
+
+import exergue.model.Catalogue;
+import exergue.model.Coin;
+import exergue.model.NaturalOrder;
+import exergue.model.Reference;
+import exergue.model.Type;
+import exergue.model.Work;
+import exergue.review.change.Consequence.Concordance;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/** Numbers in the works cited that lead to other coins than before; another catalogue number of the same coin is none. */
+final class ConcordanceLines {
+
+    private record Line(String work, String number) implements Comparable<Line> {
+
+        @Override
+        public int compareTo(Line other) {
+            int byWork = NaturalOrder.INSTANCE.compare(work, other.work);
+            return byWork != 0 ? byWork : NaturalOrder.INSTANCE.compare(number, other.number);
+        }
+    }
+
+    private ConcordanceLines() { }
+
+    static List<Concordance> of(TwoStates states) {
+        SortedMap<Line, Set<String>> old = lines(states.before());
+        SortedMap<Line, Set<String>> now = lines(states.after());
+        TreeSet<Line> all = new TreeSet<>(old.keySet());
+        all.addAll(now.keySet());
+        List<Concordance> changed = new ArrayList<>();
+        for (Line line : all) {
+            Set<String> was = old.getOrDefault(line, Set.of());
+            Set<String> is = now.getOrDefault(line, Set.of());
+            if (!states.sameCoins(was, is)) {
+                changed.add(new Concordance(sign(line.work(), states), line.number(), states.oldCoins(was), states.newCoins(is)));
+            }
+        }
+        return changed;
+    }
+
+    private static SortedMap<Line, Set<String>> lines(Catalogue catalogue) {
+        SortedMap<Line, Set<String>> lines = new TreeMap<>();
+        Map<String, Type> types = new HashMap<>();
+        catalogue.types().forEach(type -> types.put(type.id().value(), type));
+        for (Coin coin : catalogue.coins()) {
+            List<Reference> references = new ArrayList<>(coin.references());
+            if (types.containsKey(coin.type().value())) {
+                references.addAll(types.get(coin.type().value()).references());
+            }
+            references.stream().filter(reference -> reference.relation() != Reference.Relation.NOT_IN).forEach(reference ->
+                    lines.computeIfAbsent(new Line(reference.work().value(), reference.number().value()), any -> new TreeSet<>())
+                            .add(coin.id().value()));
+        }
+        return lines;
+    }
+
+    private static String sign(String id, TwoStates states) {
+        Work work = states.after().works().getOrDefault(id, states.before().works().get(id));
+        return work == null ? id : work.sign().value();
+    }
+}

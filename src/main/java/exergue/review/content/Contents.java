@@ -1,0 +1,83 @@
+package exergue.review.content;
+
+import exergue.model.Catalogue;
+import exergue.model.Coin;
+import exergue.model.NaturalOrder;
+import exergue.model.Type;
+import exergue.model.Written;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * A catalogue as sections of entries by their ids. What the catalogue has one of, such as its house style, is a section
+ * of one entry without an id.
+ */
+public record Contents(SortedMap<Section, SortedMap<String, Object>> sections, Map<Section, List<String>> orders) {
+
+    /** Sections whose entries the book prints in the order of their file. */
+    private static final Set<String> IN_ORDER = Set.of("mints", "rulers", "findSpots", "collections");
+
+    public Contents {
+        sections = Collections.unmodifiableSortedMap(new TreeMap<>(sections));
+        orders = Collections.unmodifiableMap(new LinkedHashMap<>(orders));
+    }
+
+    public static Contents of(Catalogue catalogue) {
+        SortedMap<Section, SortedMap<String, Object>> sections = new TreeMap<>();
+        Map<Section, List<String>> orders = new LinkedHashMap<>();
+        for (Components component : Components.of(catalogue)) {
+            Section section = Section.of(component.name());
+            Object value = component.in(catalogue);
+            sections.put(section, entries(value));
+            if (IN_ORDER.contains(component.name()) && value instanceof Map<?, ?> map) {
+                orders.put(section, map.keySet().stream().map(String::valueOf).toList());
+            }
+        }
+        return new Contents(sections, orders);
+    }
+
+    private static SortedMap<String, Object> entries(Object value) {
+        SortedMap<String, Object> entries = new TreeMap<>(NaturalOrder.INSTANCE);
+        if (value instanceof Map<?, ?> map) {
+            map.forEach((id, entry) -> entries.put(id.toString(), entry instanceof Written<?> written ? written.value() : entry));
+        } else if (value instanceof List<?> list) {
+            list.forEach(entry -> put(id(entry), entry, entries));
+        } else if (!(value instanceof Optional<?> maybe) || maybe.isPresent()) {
+            entries.put("", value instanceof Optional<?> maybe ? maybe.orElseThrow() : value);
+        }
+        return entries;
+    }
+
+    private static String id(Object entry) {
+        if (entry instanceof Coin coin) {
+            return coin.id().value();
+        }
+        return entry instanceof Type type ? type.id().value() : RecordText.of(entry);
+    }
+
+    /** Two entries of one id are a fault of the source that is told of elsewhere; here neither may hide the other. */
+    private static void put(String id, Object entry, SortedMap<String, Object> into) {
+        String free = id;
+        for (int nth = 2; into.putIfAbsent(free, entry) != null; nth++) {
+            free = id + " (" + nth + ")";
+        }
+    }
+
+    /** By id, in natural order; empty where the catalogue has none. */
+    public SortedMap<String, Object> in(Section section) {
+        return sections.getOrDefault(section, new TreeMap<>());
+    }
+
+    /** The same with a section more. */
+    public Contents with(Section section, SortedMap<String, Object> entries) {
+        SortedMap<Section, SortedMap<String, Object>> more = new TreeMap<>(sections);
+        more.put(section, Collections.unmodifiableSortedMap(new TreeMap<>(entries)));
+        return new Contents(more, orders);
+    }
+}

@@ -1,0 +1,15 @@
+package exergue.review.differ;
+
+import exergue.measure.PrintForm;
+
+/** How many places a printed figure has. */
+public final class PrintedPlaces {
+
+    private PrintedPlaces() { }
+
+    /** Figures after the first decimal mark: two in "3.87 g". */
+    public static int of(String printed, PrintForm form) {
+        int mark = printed.indexOf(form.decimalMark());
+        return mark < 0 ? 0 : (int) printed.substring(mark + form.decimalMark().length()).chars().takeWhile(Character::isDigit).count();
+    }
+}

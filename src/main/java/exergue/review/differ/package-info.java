@@ -1,0 +1,2 @@
+/** Two catalogues in, their changes out: pure functions. */
+package exergue.review.differ;
