@@ -28,10 +28,9 @@ final class PlainText {
         } else if (block instanceof Prose.Items items) {
             items.items().forEach(item -> item.forEach(inside -> add(inside, before + (items.numbered() ? "# " : "- "), into)));
         } else if (block instanceof Prose.Table table) {
+            table.caption().ifPresent(caption -> into.add(before + RecordText.of(caption)));
             into.add(before + row(table.head()));
             table.rows().forEach(row -> into.add(before + row(row)));
-        } else if (block instanceof Prose.Picture picture) {
-            into.add(before + picture.path() + ": " + picture.alternative() + " " + line(picture.caption()));
         } else if (block instanceof Prose.Rule) {
             into.add(before + "* * *");
         } else {
