@@ -7,10 +7,12 @@ import exergue.source.keys.FileKind;
 import exergue.source.shape.Desk;
 import exergue.source.shape.MapOf;
 import exergue.source.shape.Site;
+import exergue.source.text.Conflict;
 import exergue.source.text.Notebook;
 import exergue.source.text.SourceText;
 import exergue.source.text.TextCodes;
 import exergue.source.text.TextReader;
+import exergue.source.yaml.ConflictedEntry;
 import exergue.source.yaml.Scalar;
 import exergue.source.yaml.Value;
 import exergue.source.yaml.YamlReader;
@@ -32,6 +34,11 @@ final class EntryReader {
     <T> Optional<T> read(FileKind<T> kind, String file, Desk desk) throws IOException {
         Optional<SourceText> text = texts.read(file);
         if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Conflict> conflict = Conflict.in(text.get());
+        if (conflict.isPresent()) {
+            ConflictedEntry.explain(conflict.get()).forEach(notebook::add);
             return Optional.empty();
         }
         YamlReader.Read read = YamlReader.read(text.get(), notebook);

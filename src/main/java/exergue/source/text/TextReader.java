@@ -45,7 +45,19 @@ public final class TextReader {
         if (!text.isComposed()) {
             report(notComposed(text));
         }
-        return Optional.of(text);
+        return isEntry(file) || isMerged(text) ? Optional.of(text) : Optional.empty();
+    }
+
+    /** Whose conflicts can be explained by more than their lines; see {@code yaml.ConflictedEntry}. */
+    private static boolean isEntry(String file) {
+        return file.endsWith(".yaml");
+    }
+
+    /** False where two texts stand that a merge has left; single marks may be signs of the author's. */
+    private boolean isMerged(SourceText text) {
+        Optional<Conflict> conflict = Conflict.in(text).filter(found -> !found.regions().isEmpty());
+        conflict.ifPresent(found -> ConflictWords.byLines(found).forEach(this::report));
+        return conflict.isEmpty();
     }
 
     private void report(Finding finding) {
