@@ -61,6 +61,8 @@ public final class CrossReferences {
             table.rows().forEach(row -> row.forEach(this::runs));
         } else if (block instanceof Prose.Picture picture) {
             caption(picture);
+        } else if (block instanceof Prose.Figures figures) {
+            caption(figures);
         }
     }
 

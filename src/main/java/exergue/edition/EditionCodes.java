@@ -35,9 +35,53 @@ public final class EditionCodes {
             "see:\n  - {from: crane, to: herons}",
             "see:\n  - {from: crane, to: heron}");
 
+    public static final Code UNKNOWN_SUBJECT = new Code("unknown-subject", Severity.ERROR,
+            "A block of figures shows something that cannot be shown",
+            "After “show:” stands one of the subjects for which tables and charts are made. Anything else would leave a gap in the chapter.",
+            "show: weight\nof: drachms", "show: weights\nof: drachms");
+
+    public static final Code UNKNOWN_FORM = new Code("unknown-form", Severity.ERROR,
+            "A block of figures asks for a form that its subject does not have",
+            "After “as:” stands the form of the table or chart; each subject has forms of its own.",
+            "show: weights\nof: drachms\nas: rose", "show: weights\nof: drachms\nas: histogram");
+
+    public static final Code UNKNOWN_GROUP = new Code("unknown-group", Severity.ERROR,
+            "A chapter names a group of coins that is not declared",
+            "Groups are declared in catalogue.yaml, so that every chapter means the same coins by a name.",
+            "{mean weight of drachm}", "{mean weight of drachms}");
+
+    public static final Code UNKNOWN_FIGURE = new Code("unknown-figure", Severity.ERROR,
+            "A chapter asks for a figure that cannot be reckoned",
+            "A figure in braces, such as {mean weight of drachms}, is reckoned from the coins at every typesetting. A name that stands "
+                    + "for no figure would leave a gap in the sentence.",
+            "{average weight of drachms}", "{mean weight of drachms}");
+
+    public static final Code DIVIDED_GROUP = new Code("divided-group", Severity.ERROR,
+            "A single figure is asked of a group that is divided",
+            "A group that says “by” is several groups side by side. It can be shown in a table or chart, but has no single mean.",
+            "{mean weight of by-mint}", "{mean weight of drachms}");
+
+    public static final Code STEPS_NOT_READ = new Code("steps-not-read", Severity.ERROR,
+            "The steps of a block of figures are not understood",
+            "Steps are one figure with its unit. Without it nobody could say whether 5 means grams or hundredths.",
+            "show: weights\nof: drachms\nas: frequencies\nsteps: five",
+            "show: weights\nof: drachms\nas: frequencies\nsteps: 0.05 g");
+
+    public static final Code NOTHING_TO_SHOW = new Code("nothing-to-show", Severity.WARNING,
+            "A block of figures has nothing to show",
+            "None of the coins has a figure of this kind that counts, so the block is left out of the book.",
+            "show: weights\nof: lost-coins", "show: weights\nof: drachms");
+
+    public static final Code CAPTION_OF_OTHER_KIND = new Code("caption-of-other-kind", Severity.ERROR,
+            "A caption calls a table a figure, or a chart a table",
+            "Tables and figures are numbered apart, so the number would stand in the wrong list.",
+            "Table: Weights of the drachms.\n\n(a block of figures with “as: histogram”)",
+            "Figure: Weights of the drachms.\n\n(a block of figures with “as: histogram”)");
+
     private EditionCodes() { }
 
     public static List<Code> all() {
-        return List.of(UNKNOWN_COUNTER, COUNT_CONTRADICTED, COUNT_NOT_BORNE_OUT, SEE_LEADS_NOWHERE);
+        return List.of(UNKNOWN_COUNTER, COUNT_CONTRADICTED, COUNT_NOT_BORNE_OUT, SEE_LEADS_NOWHERE, UNKNOWN_SUBJECT, UNKNOWN_FORM,
+                UNKNOWN_GROUP, UNKNOWN_FIGURE, DIVIDED_GROUP, STEPS_NOT_READ, NOTHING_TO_SHOW, CAPTION_OF_OTHER_KIND);
     }
 }

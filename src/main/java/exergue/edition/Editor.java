@@ -5,6 +5,7 @@ import exergue.edition.apparatus.FindTables;
 import exergue.edition.apparatus.Indexes;
 import exergue.edition.apparatus.Locators;
 import exergue.edition.apparatus.PictureCredits;
+import exergue.edition.figures.ChapterFigures;
 import exergue.edition.methods.MethodsLanguage;
 import exergue.edition.methods.english.EnglishMethods;
 import exergue.edition.methods.french.FrenchMethods;
@@ -53,6 +54,8 @@ public final class Editor {
     private final MethodsChapter methods;
     private final Indexes indexes;
     private final Locators locators;
+    private final ChapterFigures studied;
+    private final ProseMapper studies;
     private final Set<String> anchors = new HashSet<>();
 
     private Editor(Catalogue catalogue, Map<String, List<Inline>> works, CoinPictures pictures, PageMap pages) {
@@ -66,6 +69,8 @@ public final class Editor {
         this.indexes = Indexes.of(catalogue, order);
         this.locators = new Locators(numbers, pages);
         this.methods = MethodsChapter.of(catalogue, order, numbers, methods(language));
+        this.studied = new ChapterFigures(catalogue, language);
+        this.studies = ProseMapper.studying(studied::inline, studied::blocks);
         CaptionNumbers captions = new CaptionNumbers(words);
         this.prose = ProseParts.of(catalogue.plan(), captions, this::prose);
         this.references = CrossReferences.of(catalogue, order, numbers, anchor -> page(anchor, pages))
@@ -93,7 +98,9 @@ public final class Editor {
     /** The same with pictures that have been made ready for the page. */
     public static Edited edit(Catalogue catalogue, Map<String, List<Inline>> works, CoinPictures pictures, PageMap pages) {
         Editor editor = new Editor(catalogue, works, pictures, pages);
-        return new Edited(editor.book(), editor.methods.findings().and(Findings.of(editor.indexes.findings())));
+        Book book = editor.book();
+        return new Edited(book, editor.methods.findings().and(Findings.of(editor.indexes.findings()))
+                .and(Findings.of(editor.studied.findings())));
     }
 
     /** ", p. 47", if the house wants it and the page is known. */
@@ -155,7 +162,7 @@ public final class Editor {
                     indexes.listings(locators, words));
             case "credits" -> text(id, BookWord.CREDITS, name.value());
             default -> Optional.ofNullable(catalogue.chapters().get(name.value())).map(chapter ->
-                    new Part.Text(id, references.inRuns(chapter.title()), references.in(prose.of(name.value()))));
+                    new Part.Text(id, references.inRuns(studies.runs(chapter.title())), references.in(prose.of(name.value()))));
         };
     }
 
@@ -165,7 +172,8 @@ public final class Editor {
             case "methods" -> methods.blocks(name.place());
             case "finds" -> new FindTables(catalogue, order, locators, words, name.place()).blocks();
             case "credits" -> PictureCredits.blocks(order, locators, words, name.place());
-            default -> Optional.ofNullable(catalogue.chapters().get(name.value())).map(Chapter::blocks).orElse(List.of());
+            default -> Optional.ofNullable(catalogue.chapters().get(name.value())).map(Chapter::blocks)
+                    .map(studies::blocks).orElse(List.of());
         };
     }
 

@@ -17,18 +17,38 @@ final class ProseMapper {
 
     private final Function<Inline, Inline> change;
     private final UnaryOperator<Caption> captions;
+    private final Function<Prose.Figures, List<Prose>> figures;
 
     ProseMapper(Function<Inline, Inline> change) {
         this(change, UnaryOperator.identity());
     }
 
     ProseMapper(Function<Inline, Inline> change, UnaryOperator<Caption> captions) {
+        this(change, captions, null);
+    }
+
+    private ProseMapper(Function<Inline, Inline> change, UnaryOperator<Caption> captions, Function<Prose.Figures, List<Prose>> figures) {
         this.change = change;
         this.captions = captions;
+        this.figures = figures;
+    }
+
+    /** @param figures what stands in the place of a block of figures */
+    static ProseMapper studying(Function<Inline, Inline> change, Function<Prose.Figures, List<Prose>> figures) {
+        return new ProseMapper(change, UnaryOperator.identity(), figures);
     }
 
     List<Prose> blocks(List<Prose> blocks) {
-        return blocks.stream().map(this::block).toList();
+        List<Prose> mapped = new ArrayList<>();
+        for (Prose block : blocks) {
+            Prose copied = block(block);
+            if (figures != null && copied instanceof Prose.Figures asked) {
+                mapped.addAll(figures.apply(asked));
+            } else {
+                mapped.add(copied);
+            }
+        }
+        return List.copyOf(mapped);
     }
 
     List<Inline> runs(List<Inline> runs) {
@@ -72,6 +92,15 @@ final class ProseMapper {
         }
         if (block instanceof Prose.Picture picture) {
             return picture.captioned(caption(picture));
+        }
+        if (block instanceof Prose.Figures asked) {
+            return asked.captioned(caption(asked));
+        }
+        if (block instanceof Prose.Drawing drawing) {
+            return drawing.captioned(caption(drawing));
+        }
+        if (block instanceof Prose.Note note) {
+            return new Prose.Note(runs(note.runs()), note.place());
         }
         return block;
     }

@@ -36,6 +36,12 @@ final class ProseTexts {
             table.rows().forEach(row -> row.forEach(cell -> line(cell, block.place())));
         } else if (block instanceof Prose.Picture picture) {
             caption(picture);
+        } else if (block instanceof Prose.Figures figures) {
+            caption(figures);
+        } else if (block instanceof Prose.Note note) {
+            line(note.runs(), block.place());
+        } else if (block instanceof Prose.Drawing drawing) {
+            caption(drawing);
         }
     }
 

@@ -13,13 +13,14 @@ import java.util.Optional;
  *
  * @param templates     the set that lays the book out, and the catalogue's own files
  * @param citationStyle path of the style in which works from a reference manager are set; empty for the default one
+ * @param groups        of coins that are studied together, by id
  */
 public record Catalogue(TitleMatter title, BookPlan plan, HouseStyle style,
                         Map<String, Written<Convention>> conventions, Map<String, Work> works,
                         Map<String, Mint> mints, Map<String, Ruler> rulers, Map<String, FindSpot> findSpots,
                         Map<String, Collection> collections, List<Type> types, List<Coin> coins,
                         Map<String, Chapter> chapters, Apparatus apparatus, TemplateChoice templates,
-                        Optional<Written<String>> citationStyle) {
+                        Optional<Written<String>> citationStyle, Map<String, CoinGroup> groups) {
 
     public Catalogue {
         conventions = Collections.unmodifiableMap(new LinkedHashMap<>(conventions));
@@ -29,6 +30,7 @@ public record Catalogue(TitleMatter title, BookPlan plan, HouseStyle style,
         findSpots = Collections.unmodifiableMap(new LinkedHashMap<>(findSpots));
         collections = Collections.unmodifiableMap(new LinkedHashMap<>(collections));
         chapters = Collections.unmodifiableMap(new LinkedHashMap<>(chapters));
+        groups = Collections.unmodifiableMap(new LinkedHashMap<>(groups));
         types = List.copyOf(types);
         coins = List.copyOf(coins);
     }
@@ -36,6 +38,6 @@ public record Catalogue(TitleMatter title, BookPlan plan, HouseStyle style,
     /** The same with other types and coins, both sorted by id. */
     public Catalogue with(List<Type> otherTypes, List<Coin> otherCoins) {
         return new Catalogue(title, plan, style, conventions, works, mints, rulers, findSpots, collections, otherTypes, otherCoins,
-                chapters, apparatus, templates, citationStyle);
+                chapters, apparatus, templates, citationStyle, groups);
     }
 }

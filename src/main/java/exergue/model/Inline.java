@@ -39,6 +39,14 @@ public sealed interface Inline {
         }
     }
 
+    /**
+     * A figure that is to be reckoned from the coins of a group: {@code {mean weight of drachms}}; in the finished book its
+     * words stand in its place.
+     *
+     * @param name of the figure: "mean weight"; @param group its id
+     */
+    record Figure(String name, String group, exergue.finding.Place place) implements Inline { }
+
     record LineBreak() implements Inline { }
 
     /**

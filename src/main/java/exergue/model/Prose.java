@@ -1,7 +1,10 @@
 package exergue.model;
 
 import exergue.finding.Place;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** A block of prose, from a Markdown chapter or a note. Raw HTML does not exist here. */
@@ -69,6 +72,38 @@ public sealed interface Prose {
         @Override
         public Picture captioned(Optional<Caption> other) {
             return new Picture(path, alternative, other, place);
+        }
+    }
+
+    /**
+     * A table or chart that is to be made from the coins; in the finished book such tables and drawings stand in its place.
+     *
+     * @param said what the author wrote under each key
+     */
+    record Figures(Map<FigureKey, Written<String>> said, Optional<Caption> caption, Place place) implements Captioned {
+        public Figures {
+            said = said.isEmpty() ? Map.of() : Collections.unmodifiableMap(new EnumMap<>(said));
+        }
+
+        @Override
+        public Figures captioned(Optional<Caption> other) {
+            return new Figures(said, other, place);
+        }
+    }
+
+    /** A chart, drawn. @param svg without a size on paper: {@code viewBox} is in points; @param alternative what it shows, in words */
+    record Drawing(String svg, String alternative, Optional<Caption> caption, Place place) implements Captioned {
+
+        @Override
+        public Drawing captioned(Optional<Caption> other) {
+            return new Drawing(svg, alternative, other, place);
+        }
+    }
+
+    /** Small print under a table or chart: how its figures were reckoned. */
+    record Note(List<Inline> runs, Place place) implements Prose {
+        public Note {
+            runs = List.copyOf(runs);
         }
     }
 

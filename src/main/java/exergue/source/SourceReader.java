@@ -93,7 +93,7 @@ public final class SourceReader {
         return new Catalogue(file.title(), file.plan(), style, desk.conventions(), works(desk),
                 single(FileKind.MINTS, desk), single(FileKind.RULERS, desk), single(FileKind.FIND_SPOTS, desk),
                 single(FileKind.COLLECTIONS, desk), folder(FileKind.TYPE, desk, Type::id), folder(FileKind.COIN, desk, Coin::id),
-                chapters(file, desk), apparatus(desk), file.templates(), file.citationStyle());
+                chapters(file, desk), apparatus(desk), file.templates(), file.citationStyle(), file.groups());
     }
 
     private Map<String, Work> works(Desk desk) throws IOException {

@@ -14,25 +14,25 @@ import java.util.List;
  * @param to       where the last lies
  * @param step     between ticks: 1, 2 or 5 times a power of ten
  */
-record Scale(double least, double greatest, double from, double to, BigDecimal step) {
+public record Scale(double least, double greatest, double from, double to, BigDecimal step) {
 
     /** No more ticks than this, and one. */
     private static final int TICKS = 8;
     /** Share of the span left free at both ends. */
     private static final double MARGIN = 0.05;
 
-    static Scale over(double least, double greatest, double from, double to) {
+    public static Scale over(double least, double greatest, double from, double to) {
         double span = greatest > least ? greatest - least : Math.max(Math.abs(least), 1);
         double low = least - span * MARGIN;
         double high = greatest + span * MARGIN;
         return new Scale(low, high, from, to, step((high - low) / TICKS));
     }
 
-    double at(double value) {
+    public double at(double value) {
         return from + (value - least) / (greatest - least) * (to - from);
     }
 
-    List<Double> ticks() {
+    public List<Double> ticks() {
         List<Double> ticks = new ArrayList<>();
         BigDecimal tick = BigDecimal.valueOf(least).divide(step, 0, RoundingMode.CEILING).multiply(step);
         while (tick.doubleValue() <= greatest) {
@@ -43,12 +43,12 @@ record Scale(double least, double greatest, double from, double to, BigDecimal s
     }
 
     /** Decimals that the ticks need. */
-    int decimals() {
+    public int decimals() {
         return Math.max(0, step.stripTrailingZeros().scale());
     }
 
     /** The smallest of 1, 2, 5, 10 times a power of ten that is not less than {@code rough}. */
-    private static BigDecimal step(double rough) {
+    public static BigDecimal step(double rough) {
         BigDecimal exact = BigDecimal.valueOf(rough);
         BigDecimal power = BigDecimal.ONE.scaleByPowerOfTen(exact.precision() - exact.scale() - 1);
         for (int times : new int[] {1, 2, 5}) {

@@ -9,16 +9,16 @@ import java.util.List;
  * @param median the middle figure, or the mean of the two in the middle
  * @param mad    median of the absolute deviations from the median
  */
-record Spread(double median, double mad) {
+public record Spread(double median, double mad) {
 
     /** A figure whose modified z is beyond this is an outlier: Iglewicz and Hoaglin 1993. */
-    static final double OUTLIER = 3.5;
+    public static final double OUTLIER = 3.5;
 
     /** Makes the modified z of normal figures like an ordinary z: Iglewicz and Hoaglin 1993. */
     private static final double LIKE_Z = 0.6745;
 
     /** @throws IllegalArgumentException if there are no figures */
-    static Spread of(List<Double> figures) {
+    public static Spread of(List<Double> figures) {
         double median = median(figures);
         return new Spread(median, median(figures.stream().map(figure -> Math.abs(figure - median)).toList()));
     }
@@ -29,7 +29,7 @@ record Spread(double median, double mad) {
     }
 
     /** 0.6745 (x - median) / MAD; the MAD must not be 0. */
-    double modifiedZ(double figure) {
+    public double modifiedZ(double figure) {
         return LIKE_Z * (figure - median) / mad;
     }
 

@@ -18,11 +18,16 @@ public record Summary(int n, double mean, OptionalDouble sd, double least, doubl
 
     /** Empty where there are no figures. */
     public static Optional<Summary> of(List<Double> figures) {
-        if (figures.isEmpty()) {
-            return Optional.empty();
-        }
         double[] sorted = figures.stream().mapToDouble(Double::doubleValue).toArray();
         Arrays.sort(sorted);
+        return ofSorted(sorted);
+    }
+
+    /** Empty where there are no figures. @param sorted the least first */
+    public static Optional<Summary> ofSorted(double[] sorted) {
+        if (sorted.length == 0) {
+            return Optional.empty();
+        }
         double mean = mean(sorted);
         OptionalDouble sd = sorted.length < 2 ? OptionalDouble.empty() : OptionalDouble.of(sd(sorted, mean));
         return Optional.of(new Summary(sorted.length, mean, sd, sorted[0], quantile(sorted, 0.25),

@@ -56,12 +56,18 @@ final class Faces {
         }
     }
 
+    /** The face as it comes, for those who parse it themselves. */
+    static InputStream bytes(Style style) {
+        InputStream in = Faces.class.getClassLoader().getResourceAsStream(style.file);
+        if (in == null) {
+            throw new IllegalStateException("the program comes without its face " + style.file);
+        }
+        return in;
+    }
+
     private static TrueTypeFont parse(Style style) {
         Quiet.please();
-        try (InputStream in = Faces.class.getClassLoader().getResourceAsStream(style.file)) {
-            if (in == null) {
-                throw new IllegalStateException("the program comes without its face " + style.file);
-            }
+        try (InputStream in = bytes(style)) {
             TrueTypeFont face = new TTFParser().parse(
                     new RandomAccessReadBuffer(new ByteArrayInputStream(in.readAllBytes())));
             face.setEnableGsub(false);

@@ -1,5 +1,6 @@
 package exergue.typeset;
 
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FSFontUseCase;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
 import com.openhtmltopdf.pdfboxout.PDFontSupplier;
@@ -7,12 +8,14 @@ import com.openhtmltopdf.pdfboxout.PageSupplier;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.PdfAConformance;
+import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import exergue.typeset.Faces.Style;
 import java.awt.color.ColorSpace;
 import java.awt.color.ICC_Profile;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -76,7 +79,19 @@ final class Press {
                         style.italic ? FontStyle.ITALIC : FontStyle.NORMAL, true);
             }
         }
+        if (xhtml.getElementsByTagName("svg").getLength() > 0) {
+            useDrawings(builder);
+        }
         return builder;
+    }
+
+    /** Charts are drawn with the book's face, which has to be given again; nothing of that is loaded for books without charts. */
+    private static void useDrawings(PdfRendererBuilder builder) {
+        builder.useSVGDrawer(new BatikSVGDrawer(BatikSVGDrawer.SvgScriptMode.SECURE, BatikSVGDrawer.SvgExternalResourceMode.SECURE));
+        for (Style style : List.of(Style.REGULAR, Style.ITALIC)) {
+            builder.useFont(() -> Faces.bytes(style), Faces.FAMILY, style.weight, style.italic ? FontStyle.ITALIC : FontStyle.NORMAL,
+                    false, EnumSet.of(FSFontUseCase.SVG));
+        }
     }
 
     private PDFont load(Style style) {

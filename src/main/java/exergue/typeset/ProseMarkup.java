@@ -8,6 +8,7 @@ import exergue.model.Prose;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.regex.Matcher;
 
 /** Blocks of prose to XHTML: paragraphs, headings, quotations, lists, tables, pictures. */
 final class ProseMarkup {
@@ -77,6 +78,10 @@ final class ProseMarkup {
             appendPicture(picture, html);
         } else if (block instanceof Prose.Rule) {
             html.append("<p class=\"pause\">*</p>\n");
+        } else if (block instanceof Prose.Note note) {
+            html.append("<p class=\"reckoned\">").append(markup.of(hyphens.in(note.runs()))).append("</p>\n");
+        } else if (block instanceof Prose.Drawing drawing) {
+            appendDrawing(drawing, html);
         }
     }
 
@@ -130,6 +135,13 @@ final class ProseMarkup {
                     .append(markup.of(cells.get(i))).append("</").append(close).append('>');
         }
         html.append("</tr>");
+    }
+
+    /** The drawing is the program's own; nothing of the author's is in it that is not escaped. */
+    private void appendDrawing(Prose.Drawing drawing, StringBuilder html) {
+        html.append("<div class=\"figure chart\"").append(id(drawing)).append('>').append(drawing.svg().replaceFirst("<svg ", "<svg alt=\""
+                + Matcher.quoteReplacement(Markup.escape(drawing.alternative())) + "\" "));
+        html.append(caption(drawing, "p", "p")).append("</div>\n");
     }
 
     private void appendPicture(Prose.Picture picture, StringBuilder html) {

@@ -102,6 +102,6 @@ class EveryCodeTest {
         Collections.shuffle(types, random);
         return new Catalogue(all.title(), all.plan(), all.style(), all.conventions(), all.works(), all.mints(),
                 all.rulers(), all.findSpots(), all.collections(), types, coins, all.chapters(), all.apparatus(), all.templates(),
-                all.citationStyle());
+                all.citationStyle(), all.groups());
     }
 }

@@ -45,7 +45,7 @@ class EditionPropertiesTest {
         Collections.shuffle(coins, new Random(seed + 1));
         return new Catalogue(c.title(), c.plan(), c.style(), c.conventions(), c.works(), c.mints(), c.rulers(),
                 c.findSpots(), c.collections(), types, coins, c.chapters(), c.apparatus(), c.templates(),
-                c.citationStyle());
+                c.citationStyle(), c.groups());
     }
 
     @Property(tries = 100)

@@ -64,6 +64,7 @@ class FenceTest {
             Map.entry("javax.imageio", Set.of("photo")),
             Map.entry("com.twelvemonkeys", Set.of("photo")),
             Map.entry("org.hipparchus", Set.of("photo", "study")),
+            Map.entry("org.apache.commons.statistics", Set.of("study")),
             Map.entry("com.sun.net.httpserver", Set.of("proof")));
 
     /** Java itself. */

@@ -1,6 +1,7 @@
 package exergue.source.keys;
 
 import exergue.model.BookPlan;
+import exergue.model.CoinGroup;
 import exergue.model.Language;
 import exergue.model.Phrase;
 import exergue.model.TemplateSet;
@@ -12,6 +13,7 @@ import exergue.source.shape.Fields;
 import exergue.source.shape.Key;
 import exergue.source.shape.Keys;
 import exergue.source.shape.ListOf;
+import exergue.source.shape.MapOf;
 import exergue.source.shape.PathTexts;
 import exergue.source.shape.ShapeCodes;
 import exergue.source.shape.Site;
@@ -29,9 +31,10 @@ import java.util.Optional;
  *
  * @param templates     the set that lays the book out, and the catalogue's own files
  * @param citationStyle path of a citation style of the catalogue's own
+ * @param groups        of coins that chapters study, by id
  */
 public record CatalogueFile(TitleMatter title, BookPlan plan, TemplateChoice templates,
-                            Optional<Written<String>> citationStyle) {
+                            Optional<Written<String>> citationStyle, Map<String, CoinGroup> groups) {
 
     private static final Text<Written<String>> LANGUAGE = new Text<>("language", Language.codes(), "", false, CatalogueFile::language,
             (site, place) -> new Written<>("en", place));
@@ -69,13 +72,16 @@ public record CatalogueFile(TitleMatter title, BookPlan plan, TemplateChoice tem
     private static final Key<Optional<Written<String>>> CITATION_STYLE = KEYS.may("citation-style", PathTexts.STYLE,
             "A CSL file: the style in which the works of works.json and works.bib are set.", "styles/journal.csl");
 
+    private static final Key<Map<String, CoinGroup>> GROUPS = KEYS.or("groups", new MapOf<>(GroupKeys.BLOCK), "",
+            "Groups of coins that chapters and the command metrology study, by an id of your choice.", "");
+
     static final Block<CatalogueFile> BLOCK = KEYS.block(CatalogueFile::bind);
 
     private static CatalogueFile bind(Fields f) {
         TitleMatter title = new TitleMatter(f.get(TITLE), f.get(SUBTITLE), f.get(AUTHORS), f.get(PLACE), f.get(PUBLISHER),
                 f.get(YEAR), f.get(SERIES), f.get(NOTICE), f.get(IMPRINT), f.get(LANGUAGE_KEY));
         TemplateChoice templates = new TemplateChoice(f.get(TEMPLATE_SET).value(), f.get(TEMPLATES).map(Written::value));
-        return new CatalogueFile(title, f.get(PARTS), templates, f.get(CITATION_STYLE));
+        return new CatalogueFile(title, f.get(PARTS), templates, f.get(CITATION_STYLE), f.get(GROUPS));
     }
 
     private static Block<BookPlan> parts() {

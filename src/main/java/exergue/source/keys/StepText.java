@@ -5,6 +5,7 @@ import exergue.measure.Kind;
 import exergue.measure.ReadingFault;
 import exergue.measure.Unit;
 import exergue.measure.Units;
+import exergue.model.Written;
 import exergue.source.shape.ShapeCodes;
 import exergue.source.shape.Site;
 import exergue.source.shape.Text;
@@ -36,6 +37,14 @@ final class StepText {
         return new Text<>("figure with its unit", List.of(), "", false,
                 (scalar, site) -> Optional.of(comma -> step(kind.dimension(), scalar, site, comma)),
                 (site, place) -> comma -> Optional.of(BigDecimal.ONE));
+    }
+
+    /** A figure of no convention, with a decimal point or comma, in grams, millimetres or clock hours. */
+    static Text<Written<BigDecimal>> either(Kind kind) {
+        return new Text<>("figure with its unit", List.of(), "", false,
+                (scalar, site) -> step(kind.dimension(), scalar, site, scalar.text().indexOf(',') >= 0)
+                        .map(value -> new Written<>(value, scalar.place())),
+                (site, place) -> new Written<>(BigDecimal.ONE, place));
     }
 
     private static Optional<BigDecimal> step(Dimension dimension, Scalar scalar, Site site, boolean comma) {

@@ -80,6 +80,8 @@ final class BlockReader {
             blocks.add(table(node, place));
         } else if (node instanceof ThematicBreak) {
             blocks.add(new Prose.Rule(place));
+        } else if (node instanceof FencedCodeBlock figures && FigureBlock.isOne(figures) && manuscript.studies()) {
+            blocks.add(FigureBlock.read(figures, manuscript));
         } else if (!(node instanceof FootnoteDefinition)) {
             refused(node, place, blocks);
         }

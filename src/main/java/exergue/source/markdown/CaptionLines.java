@@ -66,7 +66,8 @@ final class CaptionLines {
     }
 
     private static boolean belongs(Caption.Kind kind, Prose block) {
-        return kind == Caption.Kind.TABLE ? block instanceof Prose.Table : block instanceof Prose.Picture;
+        return block instanceof Prose.Figures
+                || (kind == Caption.Kind.TABLE ? block instanceof Prose.Table : block instanceof Prose.Picture);
     }
 
     private void alone(Caption caption, Place place) {

@@ -22,7 +22,8 @@ import org.commonmark.node.Text;
 /** The runs of one paragraph, heading or table cell: words, emphasis, links, with real dashes and quotation marks. */
 final class InlineReader {
 
-    private static final Pattern CROSS_REFERENCE = Pattern.compile("\\[(?:(coin|type|table|figure):([^\\]\\s]+)|work:([^\\]\\s,]+)(?:,\\s*([^\\]]*?)\\s*)?)\\]");
+    private static final Pattern CROSS_REFERENCE = Pattern.compile("\\[(?:(coin|type|table|figure):([^\\]\\s]+)|work:([^\\]\\s,]+)(?:,\\s*([^\\]]*?)\\s*)?)\\]"
+            + "|\\{([^{}]+?)\\s+of\\s+([^{}\\s]+)\\s*\\}");
     private static final Pattern NEARLY = Pattern.compile("(?i)\\[{1,2}(?:coin|type|table|figure|work)s?\\s*:[^\\]]*\\]{0,2}"
             + "|\\[{1,2}(?:coin|type|work)s?\\s+[^\\]\\s]*[-\\d][^\\]\\s]*\\]{1,2}");
     /** A call; not the label that a note begins with, which has a colon after it. */
@@ -135,12 +136,13 @@ final class InlineReader {
         Matcher reference = CROSS_REFERENCE.matcher(literal);
         int done = 0;
         while (reference.find()) {
-            if (isDoubled(literal, reference)) {
+            if (isDoubled(literal, reference) || reference.group(5) != null && !manuscript.studies()) {
                 continue;
             }
             between(literal.substring(done, reference.start()), runs);
             inParagraph += reference.end() - reference.start();
-            runs.add(crossReference(reference));
+            runs.add(reference.group(5) == null ? crossReference(reference)
+                    : new Inline.Figure(reference.group(5).strip(), reference.group(6), placeOf(reference.group())));
             done = reference.end();
         }
         between(literal.substring(done), runs);

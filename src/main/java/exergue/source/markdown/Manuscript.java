@@ -3,6 +3,7 @@ package exergue.source.markdown;
 import exergue.finding.Code;
 import exergue.finding.Finding;
 import exergue.finding.Place;
+import exergue.model.Chapter;
 import exergue.model.HouseStyle;
 import exergue.source.text.Notebook;
 import exergue.source.text.SourceText;
@@ -19,9 +20,10 @@ import java.util.function.UnaryOperator;
  * @param house    what the whole run knows
  * @param path     where it is in the data; empty for a chapter
  * @param folder   of the file, to which paths of pictures may be relative
+ * @param studies  whether figures reckoned from the coins may stand in it: in every chapter but that of methods, which has counts of its own
  */
 public record Manuscript(String text, Places places, UnaryOperator<String> composed, House house, String path,
-                         String folder) {
+                         String folder, boolean studies) {
 
     /** Offsets in a text to places in its file. */
     @FunctionalInterface
@@ -35,14 +37,14 @@ public record Manuscript(String text, Places places, UnaryOperator<String> compo
     public static Manuscript of(SourceText source, House house) {
         int slash = source.file().lastIndexOf('/');
         return new Manuscript(source.text(), source::place, source::composed, house, "",
-                slash < 0 ? "" : source.file().substring(0, slash));
+                slash < 0 ? "" : source.file().substring(0, slash), !source.file().equals(Chapter.METHODS));
     }
 
     public static Manuscript of(Scalar scalar, House house, String path) {
         String text = scalar.text();
         Places places = (index, length) -> scalar.at(text.codePointCount(0, index),
                 text.codePointCount(index, Math.min(text.length(), index + length)));
-        return new Manuscript(text, places, UnaryOperator.identity(), house, path, "");
+        return new Manuscript(text, places, UnaryOperator.identity(), house, path, "", false);
     }
 
     Place at(int index, int length) {

@@ -26,6 +26,11 @@ public final class MarkdownCodes {
             "A cross-reference stands on one line, with no space after the colon. Otherwise it would be printed as it stands, "
                     + "brackets and all.",
             "as in [coin: lk-0042]", "as in [coin:lk-0042]");
+    public static final Code FIGURES_NOT_READ = new Code("figures-not-read", ERROR,
+            "A line of a block of figures is not understood",
+            "In a block of figures stand keys with what is meant by them, each on a line of its own. A line that cannot be read "
+                    + "would leave something out of the table or chart without a word.",
+            "shows: weights\nof: drachms", "show: weights\nof: drachms");
     public static final Code HEADING_SKIPS = new Code("heading-skips", WARNING, "A heading skips a level",
             "Readers who hear the book and the list of contents rely on the order of the levels.",
             "# The mint\n### Its dies", "# The mint\n## Its dies");
@@ -68,7 +73,7 @@ public final class MarkdownCodes {
     private MarkdownCodes() { }
 
     public static List<Code> all() {
-        return List.of(RAW_HTML, UNSUPPORTED_MARKDOWN, LINK_REFUSED, CROSS_REFERENCE_NOT_READ, HEADING_SKIPS, CHAPTER_WITHOUT_TITLE, SECOND_TITLE,
+        return List.of(RAW_HTML, UNSUPPORTED_MARKDOWN, LINK_REFUSED, CROSS_REFERENCE_NOT_READ, FIGURES_NOT_READ, HEADING_SKIPS, CHAPTER_WITHOUT_TITLE, SECOND_TITLE,
                 PICTURE_WITHOUT_WORDS, TANGLED_PROSE, FOOTNOTE_WITHOUT_TEXT, FOOTNOTE_NEVER_CALLED, FOOTNOTE_CALLED_TWICE,
                 CAPTION_ALONE, CAPTION_ID, PARAGRAPH_TOO_LONG);
     }

@@ -35,7 +35,7 @@ public final class HtmlText {
         for (int i = 0; i < attributes.getLength(); i++) {
             Node attribute = attributes.item(i);
             if (!attribute.getNodeName().startsWith("xml")) {
-                text.append(' ').append(attribute.getNodeName()).append("=\"")
+                text.append(' ').append(htmlName(name, attribute.getNodeName())).append("=\"")
                         .append(escaped(attribute.getNodeValue()).replace("\"", "&quot;")).append('"');
             }
         }
@@ -51,6 +51,11 @@ public final class HtmlText {
             }
         }
         text.append("</").append(name).append('>');
+    }
+
+    /** What the PDF takes from a drawing's {@code alt}, HTML takes from a label. */
+    private static String htmlName(String element, String attribute) {
+        return element.equals("svg") && attribute.equals("alt") ? "role=\"img\" aria-label" : attribute;
     }
 
     private static String escaped(String words) {

@@ -1,0 +1,18 @@
+package exergue.study.chart;
+
+/** Draws charts. The same drawing goes into the book, into its pages for a browser and into files. */
+public final class ChartDrawing {
+
+    /** Width of a chapter’s lines: 141 mm in points. */
+    static final double WIDTH = 399;
+
+    private ChartDrawing() { }
+
+    /** The chart as SVG, {@code viewBox} in points. */
+    public static String svg(Chart chart) {
+        if (chart instanceof Histogram histogram) {
+            return new HistogramDrawing(histogram).svg();
+        }
+        return chart instanceof Rose rose ? RoseDrawing.svg(rose) : new ScatterDrawing((Scatter) chart).svg();
+    }
+}

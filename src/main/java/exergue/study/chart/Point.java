@@ -1,0 +1,4 @@
+package exergue.study.chart;
+
+/** A point of a chart, in the units of its axes. */
+public record Point(double x, double y) { }

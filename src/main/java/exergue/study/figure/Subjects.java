@@ -1,0 +1,41 @@
+package exergue.study.figure;
+
+import exergue.finding.NearMiss;
+import exergue.study.weight.WeightSubject;
+import java.util.List;
+import java.util.Optional;
+
+/** Everything that can be shown of groups of coins. */
+public final class Subjects {
+
+    private static final List<Subject> ALL = List.of(new WeightSubject());
+
+    private Subjects() { }
+
+    public static List<Subject> all() {
+        return ALL;
+    }
+
+    public static List<String> words() {
+        return ALL.stream().map(Subject::word).toList();
+    }
+
+    public static Optional<Subject> named(String word) {
+        return ALL.stream().filter(subject -> subject.word().equals(word)).findFirst();
+    }
+
+    /** The subject that has a figure of that name for running text. */
+    public static Optional<Subject> withFigure(String name) {
+        return ALL.stream().filter(subject -> subject.figures().contains(name)).findFirst();
+    }
+
+    /** Names of all figures for running text. */
+    public static List<String> figures() {
+        return ALL.stream().flatMap(subject -> subject.figures().stream()).toList();
+    }
+
+    /** What may have been meant by a name that is not known. */
+    public static Optional<String> nearFigure(String name) {
+        return NearMiss.of(name, figures());
+    }
+}
