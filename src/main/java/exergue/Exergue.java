@@ -18,6 +18,7 @@ import exergue.source.SourceReader;
 import exergue.study.Plausibility;
 import exergue.typeset.Attachment;
 import exergue.typeset.Coverage;
+import exergue.typeset.HeadStart;
 import exergue.typeset.PagePasses;
 import exergue.typeset.SetBook;
 import exergue.typeset.Setting;
@@ -27,11 +28,15 @@ import exergue.typeset.WebBook;
 import exergue.typeset.web.Sink;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /** The pipeline: one call for each stage, from the source tree to the book and its data. */
 public final class Exergue {
@@ -64,16 +69,18 @@ public final class Exergue {
         }
     }
 
-    /** Reads the source, arranges the book, and says everything that is wrong with them. */
+    /**
+     * Reads the source, arranges the book, and says everything that is wrong with them. The checks look at the
+     * catalogue and at nothing else, and so run while the book is arranged.
+     */
     public static Checked check(Tree source, Progress progress) throws IOException {
+        HeadStart.take();
         progress.starts(Stage.READ);
         Loaded loaded = SourceReader.read(source);
 
         progress.starts(Stage.CHECK);
-        Findings checked = loaded.catalogue()
-                .map(catalogue -> Checker.check(catalogue).and(Plausibility.check(catalogue))
-                        .and(Coverage.missing(PrintedTexts.of(catalogue))))
-                .orElse(Findings.none());
+        ForkJoinTask<Findings> checks = ForkJoinPool.commonPool().submit(
+                () -> loaded.catalogue().map(Exergue::checks).orElse(Findings.none()));
 
         progress.starts(Stage.ARRANGE);
         SetWorks works = loaded.catalogue().isPresent() ? WorksSetter.set(loaded.catalogue().get(), source)
@@ -81,7 +88,12 @@ public final class Exergue {
         Optional<Editor.Edited> edited = loaded.catalogue().map(catalogue -> Editor.edit(catalogue, works.full(), PageMap.UNKNOWN));
         Findings arranged = edited.map(Editor.Edited::findings).orElse(Findings.none());
         return new Checked(source, loaded.catalogue(), edited.map(Editor.Edited::book), works,
-                OneCause.of(loaded.findings().and(checked).and(works.findings()).and(arranged)));
+                OneCause.of(loaded.findings().and(checks.join()).and(works.findings()).and(arranged)));
+    }
+
+    private static Findings checks(Catalogue catalogue) {
+        return Checker.check(catalogue).and(Plausibility.check(catalogue))
+                .and(Coverage.missing(PrintedTexts.of(catalogue)));
     }
 
     /** Makes the book alone, without data inside it. */
@@ -104,8 +116,8 @@ public final class Exergue {
         Book book = checked.book().get();
 
         progress.starts(Stage.TYPESET);
-        Stamp stamp = Stamp.of(checked.source(), "exergue " + VERSION);
-        Setting setting = Setting.of(catalogue, checked.source(), stamp, progress::reached);
+        ForkJoinTask<Stamp> stamp = ForkJoinPool.commonPool().submit(() -> stamp(checked.source()));
+        Setting setting = Setting.of(catalogue, checked.source(), stamp::join, progress::reached);
         try (SetBook set = set(checked, catalogue, setting)) {
             Findings findings = checked.findings().and(set.findings());
             if (findings.hasErrors()) {
@@ -118,6 +130,15 @@ public final class Exergue {
             set.write(enclosed.origin(), data, prints.book());
             Findings asked = prints.press().isPresent() ? set.writeForPress(prints.press().get()) : Findings.none();
             return new Made(Optional.of(new Publication(set.book(), set.pages().pages(), rows, data)), findings.and(asked));
+        }
+    }
+
+    /** Every file is read once more for it. */
+    private static Stamp stamp(Tree source) {
+        try {
+            return Stamp.of(source, "exergue " + VERSION);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 
@@ -138,7 +159,7 @@ public final class Exergue {
                                Progress progress) throws IOException {
         progress.starts(Stage.WEB);
         Setting setting = Setting.of(checked.catalogue().orElseThrow(), checked.source(),
-                Stamp.of(checked.source(), "exergue " + VERSION), progress::reached);
+                () -> stamp(checked.source()), progress::reached);
         Map<String, String> texts = new LinkedHashMap<>();
         publication.rows().forEach(row -> texts.put(Anchors.coin(row.id()), linkedData.apply(row)));
         return WebBook.write(publication.book(), setting, texts, publication.data(), sink);

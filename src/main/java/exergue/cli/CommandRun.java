@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 import picocli.CommandLine;
+import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
 
 /** One run of the command line, from the words typed to the exit code. Whatever happens, the reader gets a sentence. */
@@ -31,7 +32,7 @@ final class CommandRun {
     /** Never throws; returns one of the codes of {@link ExitCode}. */
     int run(String... arguments) {
         try {
-            return commandLine().execute(arguments);
+            return commandLine(called(arguments)).execute(arguments);
         } catch (OutOfMemoryError e) {
             return say(ExitCode.BROKEN, outOfMemory(Runtime.getRuntime().maxMemory()));
         } catch (StackOverflowError | LinkageError | AssertionError e) {
@@ -41,9 +42,16 @@ final class CommandRun {
         }
     }
 
-    private CommandLine commandLine() {
+    /** The command of that name alone, since looking through all of them takes longer than some of them; all if there is none. */
+    private List<?> called(String... arguments) {
+        List<?> named = commands.stream().filter(command -> arguments.length > 0
+                && command.getClass().getAnnotation(Command.class).name().equals(arguments[0])).toList();
+        return named.isEmpty() ? commands : named;
+    }
+
+    private CommandLine commandLine(List<?> called) {
         CommandLine line = new CommandLine(overview);
-        commands.forEach(line::addSubcommand);
+        called.forEach(line::addSubcommand);
         line.getSubcommands().values().forEach(command -> command.setUnmatchedOptionsArePositionalParams(
                 command.getCommand() instanceof ReadingCommand)); // "-30°" is an axis, not an option
         return line.setOut(terminal.out()).setErr(terminal.err())

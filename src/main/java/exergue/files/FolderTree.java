@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
@@ -12,12 +13,21 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
-/** A tree on the disk. Symbolic links that lead out of the folder are not followed. */
+/**
+ * A tree on the disk. Symbolic links that lead out of the folder are not followed. What there is is looked up once, so
+ * that one run works on one list.
+ */
 public final class FolderTree implements Tree {
 
     private final Path root;
     private final Path realRoot;
+
+    /** Folders that lie inside once links are followed: asked of the disk once a folder, not once a file. */
+    private final Set<Path> inside = ConcurrentHashMap.newKeySet();
+    private volatile List<String> listed;
 
     /**
      * @throws NoSuchFileException   if the folder is not there
@@ -37,6 +47,13 @@ public final class FolderTree implements Tree {
 
     @Override
     public List<String> files() throws IOException {
+        if (listed == null) {
+            listed = list();
+        }
+        return listed;
+    }
+
+    private List<String> list() throws IOException {
         List<String> found = new ArrayList<>();
         Files.walkFileTree(root, new SimpleFileVisitor<>() {
             @Override
@@ -63,11 +80,22 @@ public final class FolderTree implements Tree {
 
     private boolean leadsInside(Path file) {
         try {
-            Path real = file.toRealPath();
-            return real.startsWith(realRoot) && Files.isRegularFile(real);
+            return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS) ? folderInside(file.getParent())
+                    : file.toRealPath().startsWith(realRoot) && Files.isRegularFile(file);
         } catch (IOException e) {
             return false;
         }
+    }
+
+    private boolean folderInside(Path folder) throws IOException {
+        if (inside.contains(folder)) {
+            return true;
+        }
+        boolean leadsInside = folder.toRealPath().startsWith(realRoot);
+        if (leadsInside) {
+            inside.add(folder);
+        }
+        return leadsInside;
     }
 
     @Override

@@ -6,7 +6,8 @@ import java.util.List;
 
 /**
  * A source tree that can be read: a folder, a map in memory, later a revision in Git. Paths are relative,
- * with forward slashes and without {@code .} or {@code ..}; nothing outside the tree can be named.
+ * with forward slashes and without {@code .} or {@code ..}; nothing outside the tree can be named. Several files may be
+ * read at once.
  */
 public interface Tree {
 

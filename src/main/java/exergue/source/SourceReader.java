@@ -22,6 +22,7 @@ import exergue.source.text.Notebook;
 import exergue.source.text.TextReader;
 import exergue.source.works.WorksReader;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -116,17 +117,35 @@ public final class SourceReader {
         return read.orElseGet(() -> entries.standIn(kind, kind.where(), desk));
     }
 
+    /** The files of a folder know nothing of each other, so that all processors read; what each finds is its own. */
     private <T> List<T> folder(FileKind<T> kind, Desk desk, Function<T, Written<String>> id) throws IOException {
-        List<T> all = new ArrayList<>();
-        for (String file : files) {
-            if (file.startsWith(kind.where()) && file.endsWith(".yaml")) {
-                seen.add(file);
-                all.add(entries.read(kind, file, desk).orElseGet(() -> entries.standIn(kind, file, desk)));
-            }
+        List<String> wanted = files.stream().filter(file -> file.startsWith(kind.where()) && file.endsWith(".yaml")).toList();
+        seen.addAll(wanted);
+        List<Apart<T>> read;
+        try {
+            read = wanted.parallelStream().map(file -> apart(kind, file, desk)).toList();
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
         }
+        read.forEach(entry -> notebook.add(entry.found()));
+        List<T> all = new ArrayList<>(read.stream().map(Apart::entry).toList());
         Comparator<T> byId = Comparator.comparing(entry -> id.apply(entry).value(), NaturalOrder.INSTANCE);
         all.sort(byId.thenComparing(entry -> id.apply(entry).place()));
         return all;
+    }
+
+    /** One entry and what was found while it was read. */
+    private record Apart<T>(T entry, Notebook found) { }
+
+    private <T> Apart<T> apart(FileKind<T> kind, String file, Desk desk) {
+        Notebook own = new Notebook();
+        EntryReader reader = new EntryReader(new TextReader(tree, own), own);
+        Desk ownDesk = desk.with(own);
+        try {
+            return new Apart<>(reader.read(kind, file, ownDesk).orElseGet(() -> reader.standIn(kind, file, ownDesk)), own);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private Map<String, Chapter> chapters(CatalogueFile file, Desk desk) throws IOException {

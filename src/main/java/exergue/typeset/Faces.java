@@ -1,9 +1,9 @@
 package exergue.typeset;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
 import java.util.EnumMap;
 import java.util.Map;
 import org.apache.fontbox.ttf.CmapLookup;
@@ -33,6 +33,9 @@ final class Faces {
             this.file = "exergue/fonts/GentiumBookPlus-" + file + ".ttf";
         }
     }
+
+    /** "GSUB" */
+    private static final int SUBSTITUTION = 0x47535542;
 
     private static final Map<Style, TrueTypeFont> PARSED = new EnumMap<>(Style.class);
     private static final Map<Style, CmapLookup> LETTERS = new EnumMap<>(Style.class);
@@ -68,12 +71,27 @@ final class Faces {
     private static TrueTypeFont parse(Style style) {
         Quiet.please();
         try (InputStream in = bytes(style)) {
-            TrueTypeFont face = new TTFParser().parse(
-                    new RandomAccessReadBuffer(new ByteArrayInputStream(in.readAllBytes())));
+            TrueTypeFont face = new TTFParser().parse(new RandomAccessReadBuffer(withoutSubstitution(in.readAllBytes())));
             face.setEnableGsub(false);
             return face;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /**
+     * The same face with the table of glyph substitution said to be empty, lest the parser reads it through for nothing.
+     * A face begins with a list of its tables: after twelve bytes, sixteen for each table, of which the first four are
+     * its name and the last four its length (OpenType 1.9, The OpenType Font File).
+     */
+    private static byte[] withoutSubstitution(byte[] face) {
+        ByteBuffer tables = ByteBuffer.wrap(face);
+        int count = tables.getShort(4);
+        for (int table = 12; table < 12 + 16 * count; table += 16) {
+            if (tables.getInt(table) == SUBSTITUTION) {
+                tables.putInt(table + 12, 0);
+            }
+        }
+        return face;
     }
 }

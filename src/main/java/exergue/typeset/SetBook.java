@@ -65,7 +65,7 @@ public final class SetBook implements AutoCloseable {
             return;
         }
         setting.progress().reached("writing the PDF", 0, pages.get().count());
-        Passport.write(document, book, pages.get(), setting.stamp(), origin);
+        Passport.write(document, book, pages.get(), setting.stamp().get(), origin);
         Attachments.embed(document, attachments);
         document.save(pdf);
     }
@@ -84,7 +84,7 @@ public final class SetBook implements AutoCloseable {
         }
         setting.progress().reached("writing the PDF for the press", 0, pages.get().count());
         PressSheet.prepare(document);
-        Passport.writeForPress(document, book, pages.get(), setting.stamp());
+        Passport.writeForPress(document, book, pages.get(), setting.stamp().get());
         document.save(pdf);
         return PressCheck.look(book, setting.written(), pages.get(), pictures);
     }

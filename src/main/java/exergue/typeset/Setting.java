@@ -7,6 +7,7 @@ import exergue.model.HouseStyle.Rows;
 import exergue.model.TemplateChoice;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.Supplier;
 
 /**
  * Everything the typesetter needs to know besides the book.
@@ -15,13 +16,13 @@ import java.util.Map;
  * @param templates which templates lay the book out
  * @param rows      specimens in aligned rows or in running lines
  * @param written   where a coin or type is written, by its id, for findings
- * @param stamp     identifies this state of the source
+ * @param stamp     identifies this state of the source; asked for once the pages are set
  * @param progress  told how far the work has come
  */
-public record Setting(Tree source, TemplateChoice templates, Rows rows, Map<String, Place> written, Stamp stamp,
+public record Setting(Tree source, TemplateChoice templates, Rows rows, Map<String, Place> written, Supplier<Stamp> stamp,
                       Progress progress) {
 
-    public static Setting of(Catalogue catalogue, Tree source, Stamp stamp, Progress progress) {
+    public static Setting of(Catalogue catalogue, Tree source, Supplier<Stamp> stamp, Progress progress) {
         Map<String, Place> written = new LinkedHashMap<>();
         catalogue.coins().forEach(coin -> written.put(coin.id().value(), coin.place()));
         catalogue.types().forEach(type -> written.putIfAbsent(type.id().value(), type.place()));

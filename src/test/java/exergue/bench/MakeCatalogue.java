@@ -40,7 +40,7 @@ public final class MakeCatalogue {
     }
 
     /** Text of every file by its path. */
-    static Map<String, String> files(int coins) {
+    public static Map<String, String> files(int coins) {
         MakeCatalogue made = new MakeCatalogue(coins);
         made.frame();
         int types = made.types();

@@ -29,7 +29,7 @@ final class Peers {
     private static String page(Path source) throws IOException {
         FolderTree tree = new FolderTree(source);
         Exergue.Checked checked = Exergue.check(tree, Progress.SILENT);
-        Setting setting = Setting.of(checked.catalogue().orElseThrow(), tree, Stamp.of(tree, "bench"),
+        Setting setting = Setting.of(checked.catalogue().orElseThrow(), tree, () -> new Stamp("0".repeat(64)),
                 (step, done, of) -> { });
         return TemplatePage.of(checked.book().orElseThrow(), setting, face());
     }

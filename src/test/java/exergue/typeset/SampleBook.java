@@ -93,7 +93,7 @@ final class SampleBook {
     }
 
     static Setting setting(Tree tree, Rows rows, TemplateChoice templates) {
-        return new Setting(tree, templates, rows, Map.of(), new Stamp("0123456789abcdef".repeat(4)),
+        return new Setting(tree, templates, rows, Map.of(), () -> new Stamp("0123456789abcdef".repeat(4)),
                 Progress.SILENT);
     }
 

@@ -20,7 +20,7 @@ import java.util.Set;
 public record Desk(Notebook notebook, Set<String> files, HouseStyle.Quotes quotes,
                    Map<String, Written<Convention>> conventions, Language language) {
 
-    Desk with(Notebook other) {
+    public Desk with(Notebook other) {
         return new Desk(other, files, quotes, conventions, language);
     }
 
