@@ -6,10 +6,16 @@ import exergue.cli.collation.Compared;
 import exergue.cli.report.Format;
 import exergue.cli.report.Ink;
 import exergue.cli.report.Report;
+import exergue.files.Delivery;
 import exergue.finding.Findings;
 import exergue.review.Collation;
+import exergue.review.sheet.ProofSheet;
+import exergue.typeset.SideBySide;
+import exergue.typeset.SideBySideSetter;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -20,6 +26,7 @@ import picocli.CommandLine.Parameters;
         + "in each entry, and what follows for numbers, means, die links and concordances.")
 final class CollateCommand implements Callable<Integer> {
 
+    static final String PDF = "collation.pdf";
     private static final String NOW = "";
 
     private final Terminal terminal;
@@ -40,6 +47,10 @@ final class CollateCommand implements Callable<Integer> {
             description = "text, markdown (for a comment under a proposed change) or json (for programs). Default: text.")
     private CollationFormat format;
 
+    @Option(names = "--to", paramLabel = "DIR", description = "Folder for a proof to be printed, collation.pdf: the changed entries "
+            + "before and after, side by side, with signs on what was put in and taken out. Without it there is none.")
+    private Path to;
+
     CollateCommand(Terminal terminal) {
         this.terminal = terminal;
     }
@@ -54,8 +65,26 @@ final class CollateCommand implements Callable<Integer> {
                 return notComparable(before.state().catalogue().isEmpty() ? before : after);
             }
             Collation collation = Collation.of(before.state(), after.state());
-            terminal.out().print(format.render(new Compared(before.name(), after.name(), collation)));
+            Compared compared = new Compared(before.name(), after.name(), collation);
+            terminal.out().print(format.render(compared));
+            if (to != null) {
+                progress.starts(Stage.TYPESET);
+                write(ProofSheet.of(collation, before.state().catalogue().get(), after.state().catalogue().get(),
+                        List.of(before.name(), after.name()), compared.summary()));
+            }
             return close(before, after);
+        }
+    }
+
+    private void write(SideBySide proof) throws IOException {
+        try (Delivery delivery = new Delivery(to)) {
+            Findings findings;
+            try (OutputStream pdf = delivery.write(PDF)) {
+                findings = SideBySideSetter.write(proof, pdf);
+            }
+            findings.all().forEach(finding -> terminal.err().println(finding.what()));
+            delivery.deliver();
+            (format == CollationFormat.TEXT ? terminal.out() : terminal.err()).println("Proof: " + to.resolve(PDF));
         }
     }
 

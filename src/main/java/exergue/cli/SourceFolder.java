@@ -23,7 +23,7 @@ final class SourceFolder {
      * @throws UsageException if there is no such folder
      */
     static Tree open(Path folder) throws IOException {
-        Set<String> made = Set.of(TypesetCommand.PDF, TypesetCommand.PRESS_PDF, BookData.JSON, BookData.CSV);
+        Set<String> made = Set.of(TypesetCommand.PDF, TypesetCommand.PRESS_PDF, CollateCommand.PDF, BookData.JSON, BookData.CSV);
         try {
             FolderTree whole = new FolderTree(folder);
             List<String> webs = whole.files().stream().filter(path -> path.endsWith("/" + TypesetCommand.WEB_LIST))

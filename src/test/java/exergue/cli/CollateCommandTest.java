@@ -136,4 +136,14 @@ class CollateCommandTest {
         assertTrue(collate(both[0], both[1], "--format", "json").out().startsWith("{\n  \"tool\": \"Exergue\""));
         assertEquals(ExitCode.USAGE, collate(both[0], both[1], "--format", "html").code());
     }
+
+    @Test
+    void aProofIsWrittenWhereItIsWanted() throws IOException {
+        lay(folder.resolve("book"), first);
+        lay(folder.resolve("b"), second);
+        Ran ran = collate(folder.resolve("book").toString(), folder.resolve("b").toString(), "--to", folder.resolve("proof").toString());
+        assertEquals(0, ran.code(), ran.all());
+        assertTrue(ran.out().endsWith("Proof: " + folder.resolve("proof/collation.pdf") + "\n"), ran.out());
+        assertTrue(Files.size(folder.resolve("proof/collation.pdf")) > 1000);
+    }
 }
