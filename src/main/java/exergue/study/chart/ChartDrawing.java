@@ -13,6 +13,9 @@ public final class ChartDrawing {
         if (chart instanceof Histogram histogram) {
             return new HistogramDrawing(histogram).svg();
         }
+        if (chart instanceof Links links) {
+            return new LinksDrawing(links).svg();
+        }
         return chart instanceof Rose rose ? RoseDrawing.svg(rose) : new ScatterDrawing((Scatter) chart).svg();
     }
 }

@@ -54,6 +54,12 @@ final class SvgPaper {
                 .append(at(wide)).append("\" height=\"").append(at(high)).append('"').append(filled(fill)).append("/>\n");
     }
 
+    /** White, without a border: for words upon lines. */
+    void blank(Point corner, double wide, double high) {
+        elements.append("<rect x=\"").append(at(corner.x())).append("\" y=\"").append(at(corner.y())).append("\" width=\"")
+                .append(at(wide)).append("\" height=\"").append(at(high)).append("\" fill=\"").append(WHITE).append("\"/>\n");
+    }
+
     void circle(Point middle, double radius, String fill) {
         elements.append("<circle cx=\"").append(at(middle.x())).append("\" cy=\"").append(at(middle.y())).append("\" r=\"")
                 .append(at(radius)).append('"').append(filled(fill)).append("/>\n");

@@ -20,10 +20,9 @@ import java.util.stream.Stream;
 public record DieChain(List<Die> obverses, List<Die> reverses, List<Combination> combinations, int crossings,
                        List<Die> contradicted) {
 
-    /** By the number of combinations, then by the first of them in natural order. */
-    static final Comparator<DieChain> LONGEST_FIRST = Comparator
-            .comparing((DieChain chain) -> -chain.combinations().size())
-            .thenComparing(chain -> chain.combinations().stream().map(Combination::pair).min(Comparator.naturalOrder()).orElseThrow());
+    /** By the first of their combinations in natural order, as dies are mostly numbered in the order the author takes them to have. */
+    static final Comparator<DieChain> IN_ORDER = Comparator
+            .comparing(chain -> chain.combinations().stream().map(Combination::pair).min(Comparator.naturalOrder()).orElseThrow());
 
     public DieChain {
         obverses = List.copyOf(obverses);

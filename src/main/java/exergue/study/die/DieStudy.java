@@ -12,7 +12,7 @@ import java.util.TreeMap;
  *
  * @param coins        all of the group, with dies or without
  * @param combinations every pair of dies that struck a coin, in natural order
- * @param chains       combinations that hang together by a die, each chain in its order; longest first, then natural order
+ * @param chains       combinations that hang together by a die, each chain in its own order; chains by their first pair
  * @param alone        combinations of which neither die is known with another
  * @param halfKnown    coins of which one die alone could be told
  * @param usage        dies of which more than one state is recorded, in natural order
@@ -44,7 +44,7 @@ public record DieStudy(int coins, List<Combination> combinations, List<DieChain>
                 chains.add(DieChain.of(together, usage));
             }
         }
-        chains.sort(DieChain.LONGEST_FIRST);
+        chains.sort(DieChain.IN_ORDER);
         return new DieStudy(sorted.size(), combinations, chains, alone,
                 sorted.stream().filter(coin -> coin.obverse().isPresent() != coin.reverse().isPresent()).toList(),
                 usage, counts(sorted, DieSide.OBVERSE), counts(sorted, DieSide.REVERSE));

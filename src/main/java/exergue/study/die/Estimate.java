@@ -1,5 +1,6 @@
 package exergue.study.die;
 
+import exergue.study.statistic.Interval;
 import java.util.Optional;
 import java.util.OptionalDouble;
 

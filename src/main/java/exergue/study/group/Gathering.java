@@ -12,6 +12,8 @@ import exergue.model.ReadingChoice;
 import exergue.model.Type;
 import exergue.model.Written;
 import exergue.study.Figure;
+import exergue.study.die.StruckCoin;
+import exergue.study.die.StruckCoins;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -53,16 +55,17 @@ public final class Gathering {
         Map<String, Type> types = new HashMap<>();
         catalogue.types().forEach(type -> types.putIfAbsent(type.id().value(), type));
         ReadingChoice choice = ReadingChoice.of(catalogue.style());
+        StruckCoins dies = new StruckCoins(catalogue.style().dieNames());
         for (Coin coin : catalogue.coins()) {
             Type type = types.get(coin.type().value());
             if (type != null) {
-                gathering.members.add(member(coin, type, choice));
+                gathering.members.add(member(coin, type, choice, dies.of(coin, type)));
             }
         }
         return gathering;
     }
 
-    private static Member member(Coin coin, Type type, ReadingChoice choice) {
+    private static Member member(Coin coin, Type type, ReadingChoice choice, StruckCoin struck) {
         Optional<Reading.Read> weighed = choice.choose(coin, type, Kind.WEIGHT).figure().filter(Figure::isExact);
         OptionalDouble weight = weighed.isPresent() ? OptionalDouble.of(Figure.of(weighed.get())) : OptionalDouble.empty();
         boolean whole = coin.damage().stream().noneMatch(damage -> OUTLINE_CHANGED.contains(damage.value()));
@@ -70,7 +73,7 @@ public final class Gathering {
         OptionalDouble axis = type.hasAxis() ? figure(coin, type, choice, Kind.AXIS) : OptionalDouble.empty();
         OptionalDouble onTheClock = axis.isPresent() ? OptionalDouble.of(axis.getAsDouble() % HOURS) : axis;
         return new Member(coin, type, weight, weight.isPresent() && coin.weightInStatistics(),
-                weighed.map(Gathering::places).orElse(0), diameter, onTheClock);
+                weighed.map(Gathering::places).orElse(0), diameter, onTheClock, struck);
     }
 
     private static int places(Reading.Read read) {

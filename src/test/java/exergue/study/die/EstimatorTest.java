@@ -4,12 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.aggregator.ArgumentsAccessor;
+import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Every estimator against values from elsewhere; those whose formula is known from memory say so in the name of the test. */
@@ -79,8 +82,8 @@ class EstimatorTest {
     void coverageFromMemory() {
         Coverage coverage = Coverage.of(sample(100, 60, 35, 15)).orElseThrow();
         assertEquals(0.65, coverage.share(), 1e-12);
-        assertEquals(0.65 - 0.14526, coverage.interval().orElseThrow().least(), 5e-6);
-        assertEquals(0.65 + 0.14526, coverage.interval().orElseThrow().greatest(), 5e-6);
+        assertEquals(0.65 - 0.14526, coverage.interval().orElseThrow().from(), 5e-6);
+        assertEquals(0.65 + 0.14526, coverage.interval().orElseThrow().to(), 5e-6);
     }
 
     /** scikit-bio 0.5, skbio.diversity.alpha, tests of chao1 and chao1_ci: counts 0, 1, 1, 4, 2, 5, 2, 4, 1, 2. */
@@ -88,8 +91,8 @@ class EstimatorTest {
     void chaoAsInTheTestsOfScikitBio() {
         Estimate estimate = Estimator.CHAO_1984.of(DieCounts.of(List.of(1, 1, 4, 2, 5, 2, 4, 1, 2)));
         assertEquals(9.75, estimate.dies().orElseThrow(), 1e-12);
-        assertEquals(9.07, estimate.interval().orElseThrow().least(), 0.005);
-        assertEquals(17.45, estimate.interval().orElseThrow().greatest(), 0.005);
+        assertEquals(9.07, estimate.interval().orElseThrow().from(), 0.005);
+        assertEquals(17.45, estimate.interval().orElseThrow().to(), 0.005);
     }
 
     /** The trees of Barro Colorado, counted over all plots, as the estimate stands in the documentation of R's package vegan. */
@@ -137,5 +140,23 @@ class EstimatorTest {
     void onlyChaoGivesAnInterval() {
         assertEquals(List.of(Estimator.CHAO_1984), Estimator.all(sample(100, 60, 35, 15)).stream()
                 .filter(estimate -> estimate.interval().isPresent()).map(Estimate::by).toList());
+    }
+
+    /** Invented samples, reckoned in R 4.2.2 by src/test/resources/study/dies/estimates.R. */
+    @ParameterizedTest
+    @CsvFileSource(resources = "/study/dies/estimates.csv", useHeadersInDisplayName = true, maxCharsPerColumn = 2000)
+    void asR(ArgumentsAccessor row) {
+        DieCounts counts = DieCounts.of(Arrays.stream(row.getString(0).split(" ")).map(Integer::valueOf).toList());
+        Coverage coverage = Coverage.of(counts).orElseThrow();
+        Estimate chao = Estimator.CHAO_1984.of(counts);
+        List<Double> found = List.of((double) counts.coins(), (double) counts.dies(), (double) counts.singles(), (double) counts.pairs(),
+                coverage.share(), coverage.interval().orElseThrow().from(), coverage.interval().orElseThrow().to(),
+                dies(Estimator.EQUAL_DIES, counts), dies(Estimator.GOOD_1953, counts), dies(Estimator.CARTER_1983, counts),
+                dies(Estimator.ESTY_2006, counts), dies(Estimator.ESTY_2011, counts), dies(Estimator.CHAO_1984, counts),
+                chao.interval().orElseThrow().from(), chao.interval().orElseThrow().to());
+        for (int i = 0; i < found.size(); i++) {
+            double expected = row.getDouble(i + 1);
+            assertEquals(expected, found.get(i), 1e-6 * Math.max(1, expected), "column " + (i + 2));
+        }
     }
 }
