@@ -18,21 +18,35 @@ record FileFacts(String orientation, OptionalDouble ppi, int channels) {
     private static final double MM_PER_INCH = 25.4;
     private static final String NORMAL = "Normal";
 
-    static FileFacts of(IIOMetadata metadata) {
+    /** What programs write that know nothing of it. */
+    private static final double NOT_KNOWN = 72;
+
+    static FileFacts of(IIOMetadata metadata, ReadPicture.Format format) {
         if (metadata == null || !metadata.isStandardMetadataFormatSupported()) {
             return new FileFacts(NORMAL, OptionalDouble.empty(), 0);
         }
         Element root = (Element) metadata.getAsTree(IIOMetadataFormatImpl.standardMetadataFormatName);
-        String orientation = value(root, "ImageOrientation");
+        String orientation = format == ReadPicture.Format.JPEG ? exchanged(value(root, "ImageOrientation"))
+                : value(root, "ImageOrientation");
         String channels = value(root, "NumChannels");
         return new FileFacts(orientation.isEmpty() ? NORMAL : orientation,
                 ppi(number(value(root, "HorizontalPixelSize")), number(value(root, "VerticalPixelSize"))),
                 channels.isEmpty() ? 0 : Integer.parseInt(channels));
     }
 
+    /** The reader of JPEG, unlike that of TIFF, calls EXIF's 5 and 7 each by the other's name. */
+    private static String exchanged(String orientation) {
+        return switch (orientation) {
+            case "FlipHRotate90" -> "FlipVRotate90";
+            case "FlipVRotate90" -> "FlipHRotate90";
+            default -> orientation;
+        };
+    }
+
     private static OptionalDouble ppi(double across, double down) {
         boolean alike = across > 0 && Math.abs(across - down) < 0.001 * across;
-        return alike ? OptionalDouble.of(MM_PER_INCH / across) : OptionalDouble.empty();
+        return alike && Math.abs(MM_PER_INCH / across - NOT_KNOWN) > 0.01 ? OptionalDouble.of(MM_PER_INCH / across)
+                : OptionalDouble.empty();
     }
 
     private static double number(String text) {

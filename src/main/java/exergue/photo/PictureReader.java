@@ -100,19 +100,18 @@ public final class PictureReader {
             return new Unreadable(Reason.TOO_LARGE, "it has " + width + " × " + height + " pixels, and no more than "
                     + limits.pixels() / 1_000_000 + " million are read");
         }
-        FileFacts facts = FileFacts.of(reader.getImageMetadata(0));
+        FileFacts facts = FileFacts.of(reader.getImageMetadata(0), format);
         List<String> warnings = new ArrayList<>();
         reader.addIIOReadWarningListener((source, warning) -> warnings.add(warning));
         BufferedImage image = reader.read(0);
         if (warnings.stream().anyMatch(PictureReader::meansDamage)) {
             return new Unreadable(Reason.DAMAGED, "it is damaged or not complete");
         }
-        int bits = image.getSampleModel().getSampleSize(0);
         Raster raster = facts.upright(Raster.over(image));
         Colours colours = facts.channels() == 4 && !image.getColorModel().hasAlpha() ? Colours.CMYK
                 : raster.channels() == 1 ? Colours.GREY : Colours.RGB;
-        return new Picture(raster, format, colours, bits, facts.ppi(),
-                format == Format.JPEG && bits == 8 && colours != Colours.CMYK && facts.isUpright());
+        return new Picture(raster, format, colours, raster.bits(), facts.ppi(),
+                format == Format.JPEG && raster.bits() == 8 && colours != Colours.CMYK && facts.isUpright());
     }
 
     /** Of the warnings of the readers, those over a colour profile or a comment leave the pixels whole. */

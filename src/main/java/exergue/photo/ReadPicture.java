@@ -14,8 +14,8 @@ public sealed interface ReadPicture {
     /**
      * A picture, upright: the rotation that a camera wrote beside the pixels has been carried out.
      *
-     * @param ppi    pixels to the inch as the file says, along and across alike; empty where it does not say, or says two
-     * @param bits   of each sample in the file
+     * @param ppi    pixels to the inch as the file says; empty where it does not say, says two, or says 72, which programs write that know nothing
+     * @param bits   of each sample, 8 or 16
      * @param asItIs true where the bytes of the file can be printed without being unpacked: a JPEG of 8 bits, grey or RGB,
      *               that need not be turned
      */
