@@ -4,6 +4,7 @@ import exergue.check.Checker;
 import exergue.cite.CiteCodes;
 import exergue.edition.EditionCodes;
 import exergue.finding.Code;
+import exergue.photo.PhotoCodes;
 import exergue.source.SourceCodes;
 import exergue.study.StudyCodes;
 import exergue.study.match.SheetCodes;
@@ -25,6 +26,7 @@ public final class AllCodes {
         all.addAll(CiteCodes.all());
         all.addAll(StudyCodes.all());
         all.addAll(SheetCodes.all());
+        all.addAll(PhotoCodes.all());
         all.addAll(EditionCodes.all());
         all.addAll(TypesetCodes.all());
         all.addAll(PressCodes.all());

@@ -13,6 +13,9 @@ import exergue.edition.PrintedTexts;
 import exergue.files.Tree;
 import exergue.finding.Findings;
 import exergue.model.Catalogue;
+import exergue.photo.Gauged;
+import exergue.photo.GaugedFiles;
+import exergue.photo.PictureCheck;
 import exergue.source.Loaded;
 import exergue.source.SourceReader;
 import exergue.study.Plausibility;
@@ -94,6 +97,20 @@ public final class Exergue {
     private static Findings checks(Catalogue catalogue) {
         return Checker.check(catalogue).and(Plausibility.check(catalogue))
                 .and(Coverage.missing(PrintedTexts.of(catalogue)));
+    }
+
+    /**
+     * Holds the entries of a source that has been read against their photographs. Every picture is read and measured, which
+     * takes about a second for each, so this is done only where it is asked for.
+     */
+    public static Findings gauge(Checked checked, Progress progress) throws IOException {
+        if (checked.catalogue().isEmpty()) {
+            return Findings.none();
+        }
+        progress.starts(Stage.GAUGE);
+        Map<String, Gauged> gauged = GaugedFiles.of(checked.source(), PictureCheck.files(checked.catalogue().get()),
+                (done, of) -> progress.reached("pictures", done, of));
+        return PictureCheck.check(checked.catalogue().get(), path -> Optional.ofNullable(gauged.get(path)));
     }
 
     /** Makes the book alone, without data inside it. */

@@ -4,6 +4,7 @@ package exergue;
 public enum Stage {
     READ("reading the source"),
     CHECK("checking the entries"),
+    GAUGE("measuring the photographs"),
     ARRANGE("arranging the book"),
     TYPESET("setting the pages"),
     WRITE("writing the book and its data"),

@@ -42,6 +42,8 @@ class EveryCodeIsRaisedTest {
                     "picture-missing", "picture-unreadable", "template-fault", "template-markup"),
             "java/exergue/typeset/ListingsTest.java", List.of("pages-unsettled"),
             "java/exergue/typeset/TooWideTest.java", List.of("too-wide"),
+            "java/exergue/photo/PictureCheckTest.java", List.of("axis-not-as-photographed", "diameter-not-as-photographed",
+                    "photograph-not-measured", "photograph-not-read", "width-not-as-scale-bar"),
             "java/exergue/typeset/PressCheckTest.java", List.of("low-resolution", "no-bleed", "rgb-pictures",
                     "sheets-not-filled")));
 

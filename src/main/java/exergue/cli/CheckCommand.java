@@ -2,11 +2,13 @@ package exergue.cli;
 
 import exergue.Exergue;
 import exergue.cli.report.Report;
+import exergue.finding.Findings;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Reads and checks a source folder without making a book. */
@@ -19,6 +21,10 @@ final class CheckCommand implements Callable<Integer> {
             description = "Folder that holds catalogue.yaml. Default: the folder you are in.")
     private Path source;
 
+    @Option(names = "--pictures", description = "Also measures every photograph and holds diameters and axes against it; "
+            + "takes about a second for each.")
+    private boolean pictures;
+
     @Mixin
     private FormatOption format;
 
@@ -30,12 +36,13 @@ final class CheckCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         try (StageLines progress = new StageLines(terminal)) {
             Exergue.Checked checked = Exergue.check(SourceFolder.open(source), progress);
+            Findings findings = pictures ? checked.findings().and(Exergue.gauge(checked, progress)) : checked.findings();
             String coins = checked.catalogue()
                     .map(c -> HowMany.count(c.coins().size(), "coin") + " in " + HowMany.count(c.types().size(), "type") + ", ")
                     .orElse("");
-            format.print(new Report(checked.findings(), checked.source(), source.toString()),
-                    source + ": " + coins + HowMany.of(checked.findings()), terminal);
-            return checked.findings().hasErrors() ? ExitCode.SOURCE_ERRORS : ExitCode.CLEAN;
+            format.print(new Report(findings, checked.source(), source.toString()),
+                    source + ": " + coins + HowMany.of(findings), terminal);
+            return findings.hasErrors() ? ExitCode.SOURCE_ERRORS : ExitCode.CLEAN;
         }
     }
 }

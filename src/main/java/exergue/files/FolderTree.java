@@ -45,6 +45,11 @@ public final class FolderTree implements Tree {
         this.realRoot = root.toRealPath();
     }
 
+    /** True if there is a folder of this name that can be looked into. */
+    public static boolean isFolder(Path path) {
+        return Files.isDirectory(path) && Files.isReadable(path);
+    }
+
     @Override
     public List<String> files() throws IOException {
         if (listed == null) {

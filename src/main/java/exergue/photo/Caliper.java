@@ -5,24 +5,16 @@ package exergue.photo;
  *
  * @param length  in the unit of the outline
  * @param degrees in which direction it is taken, clockwise from straight up, 0 to just under 180
+ * @param from    where one of the lines touches
+ * @param to      straight across from there, on the other
  */
-public record Caliper(double length, double degrees) {
+public record Caliper(double length, double degrees, Point from, Point to) {
 
     private static final double HALF_TURN = 180;
 
-    /** Of the distance from one place to another. */
-    static Caliper between(Point one, Point other) {
-        return along(other.x() - one.x(), other.y() - one.y(), one.distance(other));
-    }
-
-    /** Of this length in the direction of x, y. */
-    static Caliper along(double x, double y, double length) {
-        double degrees = Math.toDegrees(Math.atan2(x, -y)) % HALF_TURN;
+    static Caliper between(Point from, Point to) {
+        double degrees = Math.toDegrees(Math.atan2(to.x() - from.x(), from.y() - to.y())) % HALF_TURN;
         double upward = degrees < 0 ? degrees + HALF_TURN : degrees;
-        return new Caliper(length, upward >= HALF_TURN ? 0 : upward);
-    }
-
-    Caliper times(double factor) {
-        return new Caliper(length * factor, degrees);
+        return new Caliper(from.distance(to), upward >= HALF_TURN ? 0 : upward, from, to);
     }
 }

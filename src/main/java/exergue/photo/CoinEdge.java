@@ -10,6 +10,8 @@ final class CoinEdge {
     private static final double SOFT = 1.0;
     /** What lies this deep in the patch, as part of its greatest depth, is coin and no shadow. */
     private static final double CORE = 0.35;
+    /** So many pixels does the colour of the coin run over its edge, by the lens and by what JPEG does to colours. */
+    private static final int BLEEDING = 4;
     /** A hole is at least this part of the coin. */
     private static final double LEAST_HOLE = 0.0015;
     private static final double HOLE_FILLED = 0.7;
@@ -50,15 +52,24 @@ final class CoinEdge {
         for (int d : depth) {
             deepest = Math.max(deepest, d);
         }
+        int[] unlike = Depth.of(unlikeShadow(filled));
         Mask certain = new Mask(filled.width(), filled.height());
         for (int at = filled.next(0); at >= 0; at = filled.next(at + 1)) {
-            int x = at % filled.width();
-            int y = at / filled.width();
-            if (depth[at] > CORE * deepest || !scene.likeShadow(x, y)) {
+            if (depth[at] > CORE * deepest || unlike[at] > BLEEDING) {
                 certain.mark(at);
             }
         }
         return certain;
+    }
+
+    private Mask unlikeShadow(Mask filled) {
+        Mask unlike = new Mask(filled.width(), filled.height());
+        for (int at = filled.next(0); at >= 0; at = filled.next(at + 1)) {
+            if (!scene.likeShadow(at % filled.width(), at / filled.width())) {
+                unlike.mark(at);
+            }
+        }
+        return unlike;
     }
 
     private static Mask largest(Mask mask) {

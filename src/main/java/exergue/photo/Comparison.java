@@ -18,7 +18,8 @@ public final class Comparison {
 
     /** Of the diameter: the camera’s view of a thing that is not flat, and a scale bar that lies lower than its edge. */
     private static final double PERSPECTIVE = 0.03;
-    private static final BigDecimal ONE_HOUR = BigDecimal.ONE;
+    /** An hour, and the six degrees by which two photographs may well lean. */
+    private static final BigDecimal AN_HOUR = new BigDecimal("1.2");
     private static final BigDecimal NEAR = new BigDecimal("0.75");
 
     private final Coin coin;
@@ -95,7 +96,7 @@ public final class Comparison {
             return Optional.empty();
         }
         BigDecimal shown = BigDecimal.valueOf(angle.get().hours());
-        boolean agrees = Axis.difference(read.get().first().value(), shown).compareTo(ONE_HOUR) <= 0;
+        boolean agrees = Axis.difference(read.get().first().value(), shown).compareTo(AN_HOUR) <= 0;
         Optional<Meant> slip = agrees ? Optional.empty() : Meant.by(read.get()).stream()
                 .filter(meant -> meant.slip() == Slip.MIRRORED || meant.slip() == Slip.UP_AND_DOWN)
                 .filter(meant -> Axis.difference(meant.normal(), shown).compareTo(NEAR) <= 0).findFirst();

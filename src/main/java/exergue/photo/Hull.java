@@ -50,7 +50,7 @@ final class Hull {
 
     /** The two corners that lie farthest apart. */
     Caliper greatest() {
-        Caliper widest = new Caliper(0, 0);
+        Caliper widest = Caliper.between(corners.get(0), corners.get(0));
         for (int i = 0; i < corners.size(); i++) {
             for (int j = i + 1; j < corners.size(); j++) {
                 if (corners.get(i).distance(corners.get(j)) > widest.length()) {
@@ -65,14 +65,20 @@ final class Hull {
     Caliper least() {
         Caliper narrowest = null;
         for (int i = 0; i < corners.size(); i++) {
-            Point one = corners.get(i);
-            Point next = corners.get((i + 1) % corners.size());
-            double side = one.distance(next);
-            double width = corners.stream().mapToDouble(far -> Math.abs(turn(one, next, far)) / side).max().orElse(0);
-            if (narrowest == null || width < narrowest.length()) {
-                narrowest = Caliper.along(-(next.y() - one.y()), next.x() - one.x(), width);
-            }
+            Caliper width = width(corners.get(i), corners.get((i + 1) % corners.size()));
+            narrowest = narrowest == null || width.length() < narrowest.length() ? width : narrowest;
         }
-        return narrowest == null ? new Caliper(0, 0) : narrowest;
+        return narrowest;
+    }
+
+    /** From the corner farthest from the side straight down to it. */
+    private Caliper width(Point one, Point next) {
+        Point far = one;
+        for (Point corner : corners) {
+            far = Math.abs(turn(one, next, corner)) > Math.abs(turn(one, next, far)) ? corner : far;
+        }
+        double side = one.distance(next);
+        double off = turn(one, next, far) / (side * side);
+        return Caliper.between(far, new Point(far.x() + off * (next.y() - one.y()), far.y() - off * (next.x() - one.x())));
     }
 }

@@ -30,7 +30,7 @@ class OutlinerTest {
         assertEquals(Math.PI * 110 * 96, outline.area(), 0.001 * Math.PI * 110 * 96);
         assertEquals(150.3, outline.centroid().x(), 0.05);
         assertEquals(139.6, outline.centroid().y(), 0.05);
-        assertEquals(25, outline.greatest().degrees(), 2);
+        assertEquals(25, outline.greatest().degrees(), 3);
         assertTrue(found.confidence() > 0.95);
     }
 
