@@ -32,6 +32,7 @@ import exergue.check.rules.OvalDirectionNotSaid;
 import exergue.check.rules.PhotographWithoutCredit;
 import exergue.check.rules.PhotographWithoutPermission;
 import exergue.check.rules.PhotographWithoutWidth;
+import exergue.check.rules.ProvenanceOutOfOrder;
 import exergue.check.rules.ReadingNotGiven;
 import exergue.check.rules.RulerNeverUsed;
 import exergue.check.rules.SidesNotDescribed;
@@ -71,7 +72,7 @@ public final class Checker {
             new WeightCountsWithoutNeed(),
             new ConventionWithoutHand(), new ConventionWithoutInstrument(), new ConventionWithoutDirection(),
             new ConventionNeverUsed(),
-            new DateOutsideRuler(), new EraDateDisagrees(),
+            new DateOutsideRuler(), new EraDateDisagrees(), new ProvenanceOutOfOrder(),
             new SidesNotDescribed(), new LimitsReversed(), new PhotographWithoutWidth(),
             new TypeWithoutCoins(), new MintNeverUsed(),
             new RulerNeverUsed(),

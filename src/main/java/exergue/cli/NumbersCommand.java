@@ -3,16 +3,17 @@ package exergue.cli;
 import exergue.Exergue;
 import exergue.Exergue.Checked;
 import exergue.cli.report.Report;
-import exergue.edition.DataRow;
 import exergue.edition.DataRows;
 import exergue.edition.PageMap;
+import exergue.exchange.BookData;
+import exergue.exchange.BookNumbers;
 import exergue.exchange.FormerNumbersYaml;
 import exergue.files.Delivery;
+import exergue.files.FolderTree;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -41,6 +42,10 @@ final class NumbersCommand implements Callable<Integer> {
     @Option(names = "--replace", description = "Replaces the numbers of the edition before.")
     private boolean replace;
 
+    @Option(names = "--of", paramLabel = "BOOK", description = "Folder of a book that was made before: keeps the numbers in "
+            + "its catalogue.csv in place of those of today.")
+    private Path book;
+
     @Mixin
     private FormatOption format;
 
@@ -50,6 +55,9 @@ final class NumbersCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        if (book != null) {
+            return write(numbersOfBook());
+        }
         try (StageLines progress = new StageLines(terminal)) {
             Checked checked = Exergue.check(SourceFolder.open(source), progress);
             if (checked.findings().hasErrors() || checked.catalogue().isEmpty() || checked.book().isEmpty()) {
@@ -57,12 +65,20 @@ final class NumbersCommand implements Callable<Integer> {
                         "No numbers were written: " + HowMany.of(checked.findings()) + ".", terminal);
                 return ExitCode.SOURCE_ERRORS;
             }
-            return write(DataRows.of(checked.catalogue().get(), checked.book().get(), PageMap.UNKNOWN));
+            return write(BookNumbers.of(DataRows.of(checked.catalogue().get(), checked.book().get(), PageMap.UNKNOWN)));
         }
     }
 
-    private int write(List<DataRow> rows) throws IOException {
-        byte[] yaml = FormerNumbersYaml.of(Optional.ofNullable(edition), rows).getBytes(StandardCharsets.UTF_8);
+    private BookNumbers numbersOfBook() throws IOException {
+        FolderTree folder = new FolderTree(book);
+        Optional<BookNumbers> numbers = folder.has(BookData.CSV)
+                ? BookNumbers.fromCsv(new String(folder.read(BookData.CSV), StandardCharsets.UTF_8)) : Optional.empty();
+        return numbers.orElseThrow(() -> new UsageException("“" + book + "” has no " + BookData.CSV + " with the columns id and number. "
+                + "Name the folder into which typeset wrote the book."));
+    }
+
+    private int write(BookNumbers numbers) throws IOException {
+        byte[] yaml = FormerNumbersYaml.of(Optional.ofNullable(edition), numbers).getBytes(StandardCharsets.UTF_8);
         try (Delivery delivery = new Delivery(source)) {
             if (replace) {
                 delivery.write(FILE, yaml);
@@ -74,7 +90,7 @@ final class NumbersCommand implements Callable<Integer> {
             throw new UsageException("“" + e.getFile() + "” is already there, with the numbers of an edition before. "
                     + "If the book that is in print has the numbers of today, replace it with --replace.");
         }
-        terminal.out().println(source.resolve(FILE) + ": " + HowMany.count(rows.size(), "number"));
+        terminal.out().println(source.resolve(FILE) + ": " + HowMany.count(numbers.byCoin().size(), "number"));
         return ExitCode.CLEAN;
     }
 }

@@ -7,6 +7,7 @@ import exergue.Exergue.Publication;
 import exergue.Prints;
 import exergue.cli.report.Report;
 import exergue.exchange.BookData;
+import exergue.exchange.BookNumbers;
 import exergue.exchange.CoinLinkedData;
 import exergue.files.Delivery;
 import exergue.files.GitCommit;
@@ -14,6 +15,7 @@ import exergue.finding.Findings;
 import exergue.typeset.Attachment;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -29,6 +31,8 @@ final class TypesetCommand implements Callable<Integer> {
 
     static final String PDF = "catalogue.pdf";
     static final String PRESS_PDF = "catalogue-press.pdf";
+
+    static final String RENUMBERED = "renumbered.csv";
 
     static final String WEB = "web";
     /** Names the files in it; a folder that has one is no part of a source. */
@@ -90,6 +94,7 @@ final class TypesetCommand implements Callable<Integer> {
                 return stopped(checked, made.findings(), folder);
             }
             Publication publication = made.publication().get();
+            int renumbered = renumber(BookNumbers.of(publication.rows()), delivery);
             for (Attachment file : publication.data()) {
                 delivery.write(file.name(), file.bytes());
             }
@@ -103,11 +108,30 @@ final class TypesetCommand implements Callable<Integer> {
                 delivery.writeList(WEB, WEB_LIST);
             }
             delivery.deliver();
-            print(checked, findings, PDF + ": " + HowMany.count(publication.pages(), "page") + ", "
-                    + HowMany.count(publication.rows().size(), "entry") + ", " + HowMany.of(findings)
-                    + ", in " + folder);
+            print(checked, findings, lastLine(publication, findings, folder) + renumbered(renumbered));
             return ExitCode.CLEAN;
         }
+    }
+
+    private static String lastLine(Publication publication, Findings findings, Path folder) {
+        return PDF + ": " + HowMany.count(publication.pages(), "page") + ", " + HowMany.count(publication.rows().size(), "entry")
+                + ", " + HowMany.of(findings) + ", in " + folder;
+    }
+
+    private static String renumbered(int coins) {
+        return coins == 0 ? "" : "\n" + RENUMBERED + ": old and new numbers; " + HowMany.count(coins, "coin")
+                + " had another number in the book that lay there before";
+    }
+
+    /** Writes old and new numbers side by side where the book before this one had others. @return how many are others */
+    private static int renumber(BookNumbers numbers, Delivery delivery) throws IOException {
+        Optional<BookNumbers> before = delivery.last(BookData.CSV)
+                .flatMap(csv -> BookNumbers.fromCsv(new String(csv, StandardCharsets.UTF_8)));
+        int changed = before.map(numbers::changedSince).orElse(0);
+        if (changed > 0) {
+            delivery.write(RENUMBERED, numbers.concordanceFrom(before.get()).getBytes(StandardCharsets.UTF_8));
+        }
+        return changed;
     }
 
     private int stopped(Checked checked, Findings findings, Path folder) {

@@ -19,6 +19,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -70,6 +71,12 @@ public final class Delivery implements AutoCloseable {
             throw new FileAlreadyExistsException(target.toString());
         }
         write(name, bytes);
+    }
+
+    /** What the last delivery, or anybody, has left under this name. */
+    public Optional<byte[]> last(String name) throws IOException {
+        Path target = folder.resolve(name);
+        return Files.isRegularFile(target) ? Optional.of(Files.readAllBytes(target)) : Optional.empty();
     }
 
     /**

@@ -23,12 +23,24 @@ public record Provenance(Written<String> words, Optional<Written<Dating>> date, 
         return new Provenance(words, Optional.empty(), Optional.empty());
     }
 
-    /** In order of date if every step has one. Otherwise the order is the author's, who alone knows it. */
+    /**
+     * In order of date, spans by their beginning. A step without a date stays behind the step that it is written after;
+     * those before the first date stay at the head.
+     */
     public static List<Provenance> inOrder(List<Provenance> steps) {
-        List<Provenance> ordered = new ArrayList<>(steps);
-        if (steps.stream().allMatch(step -> step.date().isPresent())) {
-            ordered.sort(BY_DATE);
+        List<Provenance> ordered = new ArrayList<>();
+        List<List<Provenance>> dated = new ArrayList<>();
+        for (Provenance step : steps) {
+            if (step.date().isPresent()) {
+                dated.add(new ArrayList<>(List.of(step)));
+            } else if (dated.isEmpty()) {
+                ordered.add(step);
+            } else {
+                dated.get(dated.size() - 1).add(step);
+            }
         }
+        dated.sort(Comparator.comparing(group -> group.get(0), BY_DATE));
+        dated.forEach(ordered::addAll);
         return List.copyOf(ordered);
     }
 }

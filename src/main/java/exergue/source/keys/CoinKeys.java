@@ -49,7 +49,7 @@ final class CoinKeys {
             "The collection that holds the coin.", "");
     private static final Key<Optional<Coin.Find>> FIND = KEYS.may("find", CoinParts.FIND, "Where the coin was found.", "");
     private static final Key<List<Provenance>> PROVENANCE = KEYS.or("provenance", new ListOf<>(CoinParts.PROVENANCE), "",
-            "Earlier owners and sales, oldest first. If every one has a date, they are printed in order of date.",
+            "Earlier owners and sales, oldest first. Those with a date are printed in order of date.",
             "[From an old collection, {date: 1931, words: \"bought in 1931\"}]");
     private static final Key<Optional<Written<String>>> COUNTERMARK = KEYS.may("countermark", Texts.WORDS,
             "What was punched into the coin after it was struck; also its entry in the index.", "heron in circle");
