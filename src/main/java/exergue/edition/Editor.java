@@ -189,7 +189,8 @@ public final class Editor {
 
     private Optional<Part> listings(String id, BookWord heading, BookWord note, List<Listing> listings) {
         return listings.isEmpty() ? Optional.empty()
-                : Optional.of(new Part.Listings(id, heading(words.of(heading)), heading(words.of(note)), listings));
+                : Optional.of(new Part.Listings(id, heading(words.of(heading)), heading(words.of(note)),
+                        "(" + words.of(BookWord.CONTINUED) + ")", listings));
     }
 
     private String unique(String anchor) {

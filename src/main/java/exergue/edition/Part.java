@@ -70,8 +70,14 @@ public sealed interface Part {
         }
     }
 
-    /** Lists in columns: the concordances, the indexes. @param note a paragraph before them */
-    record Listings(String id, List<Inline> heading, List<Inline> note, List<Listing> listings) implements Part {
+    /**
+     * Lists in columns: the concordances, the indexes.
+     *
+     * @param note      a paragraph before them
+     * @param continued follows the heading of a list on every page that it runs on to: "(continued)"
+     */
+    record Listings(String id, List<Inline> heading, List<Inline> note, String continued, List<Listing> listings)
+            implements Part {
         public Listings {
             heading = List.copyOf(heading);
             note = List.copyOf(note);

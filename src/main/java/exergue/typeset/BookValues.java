@@ -116,6 +116,7 @@ final class BookValues {
         } else if (part instanceof Part.Entries listed) {
             values.put("columns", entries.columns(listed.blocks()));
             values.put("hasDies", entries.hasDies(listed.blocks()));
+            values.put("diesWidth", entries.diesWidth(listed.blocks()).toPlainString());
             values.put("blocks", entries.of(listed.blocks()));
         } else if (part instanceof Part.Listings lists) {
             listings.of(lists, values);

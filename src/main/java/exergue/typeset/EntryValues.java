@@ -7,6 +7,7 @@ import exergue.edition.Specimen;
 import exergue.measure.Kind;
 import exergue.model.HouseStyle.Rows;
 import exergue.model.Inline;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -20,6 +21,13 @@ final class EntryValues {
     private static final int PART_LEVEL = 1;
     /** No more letters than these fit one line beside the figures of a row, whatever columns there are. */
     private static final int ONE_LINE = 75;
+
+    /** A figure or a capital of the rows' size is hardly ever wider, in mm. */
+    private static final BigDecimal DIES_LETTER = new BigDecimal("1.6");
+    private static final BigDecimal DIES_GAP = new BigDecimal("2.5");
+    private static final BigDecimal DIES_LEAST = new BigDecimal("17.5");
+    /** Beyond this the remarks have no room; the page is then said to be too narrow for them. */
+    private static final BigDecimal DIES_MOST = new BigDecimal("28");
 
     private final Marks marks;
     private final Markup markup;
@@ -44,6 +52,17 @@ final class EntryValues {
     boolean hasDies(List<EntryBlock> blocks) {
         return blocks.stream().anyMatch(block -> block instanceof EntryBlock.Entry entry
                 && entry.specimens().stream().anyMatch(coin -> !coin.dies().isEmpty()));
+    }
+
+    /** Of the column of dies, in mm: so wide that the longest pair of numbers stands on one line. */
+    BigDecimal diesWidth(List<EntryBlock> blocks) {
+        int longest = 0;
+        for (EntryBlock block : blocks) {
+            if (block instanceof EntryBlock.Entry entry) {
+                longest = entry.specimens().stream().mapToInt(coin -> coin.dies().length()).reduce(longest, Math::max);
+            }
+        }
+        return DIES_LETTER.multiply(BigDecimal.valueOf(longest)).add(DIES_GAP).max(DIES_LEAST).min(DIES_MOST);
     }
 
     private static Set<Kind> kinds(List<EntryBlock> blocks) {

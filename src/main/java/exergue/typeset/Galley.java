@@ -48,6 +48,7 @@ final class Galley {
     private void listing(Map<?, ?> listing, List<Map<String, Object>> runs) {
         int heading = box(anchor(listing, "")).getHeight();
         int heads = listing.containsKey("left") ? box(anchor(listing, "-heads")).getHeight() : 0;
+        int runsOn = box(anchor(listing, "-on")).getHeight();
         List<Row> rows = rows(listing);
         ColumnBreaks breaks = new ColumnBreaks(rows, number(box(anchor(listing, "-columns")), box(anchor(listing, "-column"))));
         int room = left - heading - heads;
@@ -64,7 +65,7 @@ final class Galley {
             at = starts.get(starts.size() - 1);
             left = room - breaks.height(starts);
             top = true;
-            room = pageHeight - heads;
+            room = pageHeight - heads - runsOn;
         }
     }
 

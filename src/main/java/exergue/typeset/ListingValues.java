@@ -23,6 +23,7 @@ final class ListingValues {
 
     void of(Part.Listings part, Map<String, Object> values) {
         values.put("note", BookValues.finished(markup.of(part.note())));
+        values.put("continued", part.continued());
         values.put("listings", part.listings().stream().map(this::listing).toList());
     }
 

@@ -13,6 +13,9 @@ import java.util.regex.Matcher;
 /** Blocks of prose to XHTML: paragraphs, headings, quotations, lists, tables, pictures. */
 final class ProseMarkup {
 
+    /** Class of every table in prose. */
+    static final String TABLE = "t";
+
     /** Rows of a table that is not broken over pages. */
     private static final int SHORT = 12;
 
@@ -99,7 +102,7 @@ final class ProseMarkup {
     }
 
     private void appendTable(Prose.Table table, StringBuilder html) {
-        html.append("<table class=\"t").append(table.rows().size() <= SHORT ? " short" : "")
+        html.append("<table class=\"").append(TABLE).append(table.rows().size() <= SHORT ? " short" : "")
                 .append(table.caption().isPresent() ? " captioned\">" : "\">").append(caption(table, "caption" + id(table), "caption"))
                 .append("<thead>");
         appendRow(table.head(), table.align(), "th scope=\"col\"", "th", html);

@@ -40,10 +40,10 @@ class ListingsTest {
     static void set() throws Exception {
         Book sample = SampleBook.of(6, 40);
         List<Part> back = new ArrayList<>(sample.back());
-        back.add(new Part.Listings("concordances", SampleBook.words("Concordances"), SampleBook.words("Numbers of this book."),
+        back.add(new Part.Listings("concordances", SampleBook.words("Concordances"), SampleBook.words("Numbers of this book."), "(continued)",
                 List.of(listing("concordance.work.h", true, LINES), listing("concordance.work.v", true, 3),
                         listing("concordance.work.z", true, 60))));
-        back.add(new Part.Listings("indexes", SampleBook.words("Indexes"), SampleBook.words("Numbers of this book."),
+        back.add(new Part.Listings("indexes", SampleBook.words("Indexes"), SampleBook.words("Numbers of this book."), "(continued)",
                 List.of(listing("index.mints", false, 2), listing("index.types", false, LINES))));
         Book book = new Book("en", sample.title(), sample.front(), sample.body(), back);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
@@ -104,6 +104,18 @@ class ListingsTest {
         assertTrue(columns.size() > 1, columns.toString());
         columns.values().forEach(lefts -> assertEquals(4, lefts.size(), columns.toString()));
         columns("s").values().forEach(lefts -> assertTrue(lefts.size() >= 2 && lefts.size() <= 3, lefts.toString()));
+    }
+
+    /** So that no page of a list has to be taken for one of another. */
+    @Test
+    void everyPageThatAListRunsOnToSaysWhichListItIs() throws Exception {
+        List<String> pages = List.of(PlacedLines.of(pdf).split("(?m)^page "));
+        for (Map.Entry<String, String> list : Map.of("h", "List concordance.work.h", "s", "List index.types").entrySet()) {
+            int first = columns(list.getKey()).keySet().iterator().next();
+            for (int page : columns(list.getKey()).keySet()) {
+                assertTrue(pages.get(page).contains(list.getValue() + (page == first ? "" : " (continued)")), page + " of " + list.getValue());
+            }
+        }
     }
 
     @Test

@@ -10,12 +10,17 @@ import exergue.edition.Specimen;
 import exergue.files.MemoryTree;
 import exergue.finding.Place;
 import exergue.model.HouseStyle.Rows;
+import exergue.model.Inline;
+import exergue.model.Prose;
 import exergue.model.TemplateChoice;
 import java.io.OutputStream;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class TooWideTest {
 
@@ -44,8 +49,24 @@ class TooWideTest {
         assertEquals(1, found("O1/R1", "x".repeat(90)).size());
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"O1/R1", "O123/R456", "O1000/R4996", "O1000bis/R4996"})
+    void whatFitsIsNone(String dies) throws Exception {
+        assertEquals(List.of(), found(dies, "Thornbury ".repeat(30)));
+    }
+
+    private static List<String> foundInTable(int columns, String cell) throws Exception {
+        List<List<Inline>> row = Collections.nCopies(columns, SampleBook.words(cell));
+        Prose table = new Prose.Table(Collections.nCopies(columns, "left"), row, List.of(row), SampleBook.PLACE);
+        Book book = new Book("en", SampleBook.title(), List.of(), List.of(new Part.Text("finds", SampleBook.words("Finds"), List.of(table))), List.of());
+        return Typesetter.typeset(book, SampleBook.setting(), OutputStream.nullOutputStream()).findings().all().stream()
+                .map(f -> f.code().id() + " " + f.what()).toList();
+    }
+
     @Test
-    void whatFitsIsNone() throws Exception {
-        assertEquals(List.of(), found("O123/R456", "Thornbury ".repeat(30)));
+    void aTableWiderThanTheTextIsAFinding() throws Exception {
+        assertEquals(List.of(), foundInTable(6, "Tetradrachms of the kings"));
+        assertEquals(List.of("too-wide The table that begins with “Tetradrachms Tetradrachms Tetradrachms Tetradrachms Tetradra…” is wider "
+                + "than the text and runs into the margin (in finds)."), foundInTable(12, "Tetradrachms"));
     }
 }
