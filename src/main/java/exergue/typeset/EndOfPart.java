@@ -18,10 +18,14 @@ final class EndOfPart implements FootnoteMarkup {
     }
 
     @Override
+    public String calling(Inline.Footnote note, String html, boolean linked) {
+        return html;
+    }
+
+    @Override
     public String element(Inline.Footnote note, Function<List<Inline>, String> runs) {
-        String chapter = note.place().file().replaceAll("[^\\p{L}\\p{N}]+", "-");
-        String anchor = "note." + chapter + "." + note.number();
-        String call = "call." + chapter + "." + note.number();
+        String anchor = FootnoteMarkup.anchor("note", note);
+        String call = FootnoteMarkup.anchor("call", note);
         Map<String, Object> values = new LinkedHashMap<>();
         values.put("number", note.number());
         values.put("anchor", anchor);

@@ -20,10 +20,18 @@ final class FootOfPage implements FootnoteMarkup {
         return letters.toString();
     }
 
+    /** The whole word is the link: an element ends where a line may, and that is at the end of the word. */
+    @Override
+    public String calling(Inline.Footnote note, String html, boolean linked) {
+        String id = " id=\"" + Markup.escape(FootnoteMarkup.anchor("call", note)) + "\"";
+        return linked ? "<span" + id + ">" + html + "</span>"
+                : "<a" + id + " href=\"#" + Markup.escape(FootnoteMarkup.anchor("note", note)) + "\">" + html + "</a>";
+    }
+
     @Override
     public String element(Inline.Footnote note, Function<List<Inline>, String> runs) {
-        return "<span class=\"footnote\"><span class=\"hung\">" + note.number() + "</span><span>"
-                + runs.apply(note.runs()) + "</span></span>";
+        return "<span class=\"footnote\" id=\"" + Markup.escape(FootnoteMarkup.anchor("note", note)) + "\"><span class=\"hung\"><a href=\"#"
+                + Markup.escape(FootnoteMarkup.anchor("call", note)) + "\">" + note.number() + "</a></span><span>" + runs.apply(note.runs()) + "</span></span>";
     }
 
     @Override

@@ -43,6 +43,11 @@ final class Markup {
             this(text, look, List.of());
         }
 
+        /** Some of its text. */
+        String html(String some, boolean mixed) {
+            return some.isEmpty() ? "" : look.open(mixed) + escape(some) + look.close(mixed);
+        }
+
         Piece and(Piece next) {
             String apart = notes.isEmpty() || next.notes.isEmpty() || text.isEmpty() ? "" : BETWEEN_CALLS;
             return new Piece(text + apart + next.text, look, join(notes, next.notes));
@@ -74,8 +79,16 @@ final class Markup {
         for (Piece piece : pieces) {
             if (piece == LINE_BREAK) {
                 html.append("<br/>");
-            } else if (!piece.text().isEmpty()) {
-                html.append(piece.look().open(mixed)).append(escape(piece.text())).append(piece.look().close(mixed));
+            } else if (piece.notes().isEmpty()) {
+                html.append(piece.html(piece.text(), mixed));
+            } else {
+                int word = piece.text().lastIndexOf(' ') + 1;
+                html.append(piece.html(piece.text().substring(0, word), mixed));
+                String calling = piece.html(piece.text().substring(word), mixed);
+                for (Inline.Footnote note : piece.notes()) {
+                    calling = calling.isEmpty() ? "" : footnotes.calling(note, calling, note != piece.notes().get(0) || !piece.look().address().isEmpty());
+                }
+                html.append(calling);
             }
             piece.notes().forEach(note -> html.append(footnotes.element(note, this::of)));
         }

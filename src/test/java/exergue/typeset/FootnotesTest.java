@@ -17,8 +17,13 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.interactive.action.PDActionGoTo;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageXYZDestination;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
+import org.verapdf.pdfa.flavours.PDFAFlavour;
 
 class FootnotesTest {
 
@@ -27,7 +32,8 @@ class FootnotesTest {
             + "known for every one of them";
 
     private static String html(Inline... runs) {
-        return new Markup(new FootOfPage()).of(List.of(runs)).replaceAll("<span class=\"footnote\">.*?</span></span>", "@");
+        return new Markup(new FootOfPage()).of(List.of(runs)).replaceAll(" (?:id|href)=\"[^\"]*\"", "")
+                .replaceAll("<span class=\"footnote\">.*?</span></span>", "@");
     }
 
     private static Inline note(int number) {
@@ -36,12 +42,12 @@ class FootnotesTest {
 
     @Test
     void theFiguresAreLettersOfTheWordAndTheNoteFollowsWhatTouchesThem() {
-        assertEquals("<span>dies¹²</span>@<span> of</span>", html(new Words("dies"), note(12), new Words(" of")));
-        assertEquals("<span>dies¹,</span>@<span> and</span>", html(new Words("dies"), note(1), new Words(", and")));
-        assertEquals("<span>dies¹\u202F²</span>@@", html(new Words("dies"), note(1), note(2)));
-        assertEquals("<span>see </span><i>Corpus¹.</i>@", html(new Words("see "), new Emphasis(SampleBook.words("Corpus")), note(1), new Words(".")));
-        assertEquals("<span>dies¹,²</span>@@<span> so</span>", html(new Words("dies"), note(1), new Words(","), note(2), new Words(" so")));
-        assertEquals("<span>dies¹</span>@<br/><span>so</span>", html(new Words("dies"), note(1), new Inline.LineBreak(), new Words("so")));
+        assertEquals("<a><span>dies¹²</span></a>@<span> of</span>", html(new Words("dies"), note(12), new Words(" of")));
+        assertEquals("<a><span>dies¹,</span></a>@<span> and</span>", html(new Words("dies"), note(1), new Words(", and")));
+        assertEquals("<span><a><span>dies¹\u202F²</span></a></span>@@", html(new Words("dies"), note(1), note(2)));
+        assertEquals("<span>see </span><a><i>Corpus¹.</i></a>@", html(new Words("see "), new Emphasis(SampleBook.words("Corpus")), note(1), new Words(".")));
+        assertEquals("<span><a><span>dies¹,²</span></a></span>@@<span> so</span>", html(new Words("dies"), note(1), new Words(","), note(2), new Words(" so")));
+        assertEquals("<a><span>dies¹</span></a>@<br/><span>so</span>", html(new Words("dies"), note(1), new Inline.LineBreak(), new Words("so")));
     }
 
     /** A word that ends a line, and a paragraph that ends a page, are where a note could go astray. */
@@ -66,6 +72,33 @@ class FootnotesTest {
             assertEquals(calling, where(pages, text), text);
         }
         assertTrue(pages.size() > 4, "too few pages to see anything");
+    }
+
+    /** From the word that calls a note to the note, and from its number back, on the page where both are. */
+    @Test
+    void callAndNoteAreLinkedBothWays() throws Exception {
+        List<Prose> blocks = new ArrayList<>();
+        for (int number = 1; number <= 40; number++) {
+            blocks.add(new Prose.Paragraph(List.of(new Words(BUSY + " so"), note(number), new Words(", here. " + BUSY)), SampleBook.PLACE));
+        }
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        Book book = new Book("en", SampleBook.of(2, 4).title(), List.of(), List.of(new Part.Text("dies", SampleBook.words("Dies"), blocks)), List.of());
+        assertEquals(List.of(), Typesetter.typeset(book, SampleBook.setting(), out).findings().all());
+        int links = 0;
+        try (PDDocument document = Loader.loadPDF(out.toByteArray())) {
+            for (int page = 0; page < document.getNumberOfPages(); page++) {
+                for (PDAnnotation annotation : document.getPage(page).getAnnotations()) {
+                    PDPageXYZDestination to = (PDPageXYZDestination) ((PDActionGoTo) ((PDAnnotationLink) annotation).getAction()).getDestination();
+                    assertEquals(page, to.retrievePageNumber());
+                    boolean call = annotation.getRectangle().getLowerLeftY() > to.getTop();
+                    boolean back = annotation.getRectangle().getLowerLeftY() < to.getTop() - 1;
+                    assertTrue(call || back, annotation.getRectangle() + " to " + to.getTop());
+                    links += annotation.getRectangle().getWidth() > 1 ? 1 : 0; // the engine makes one of no width for each call
+                }
+            }
+        }
+        assertEquals(80, links);
+        assertEquals(List.of(), VeraPdf.failures(out.toByteArray(), PDFAFlavour.PDFUA_1));
     }
 
     @Test
