@@ -121,7 +121,8 @@ public final class Editor {
     private Book book() {
         BookPlan plan = catalogue.plan();
         return new Book(catalogue.title().language().value(), title(catalogue.title()),
-                parts(plan.front()), parts(plan.body()), parts(plan.back()));
+                parts(plan.front()), parts(plan.body()), parts(plan.back()),
+                plan.onRight().stream().map(name -> Anchors.part(name.value())).toList());
     }
 
     private TitleMatter title(TitleMatter title) {

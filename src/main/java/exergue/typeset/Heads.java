@@ -63,7 +63,7 @@ final class Heads {
         boolean right = page % 2 == 0;
         Map<String, Object> sheet = new LinkedHashMap<>();
         sheet.put("side", right ? "right" : "left");
-        sheet.put("kind", blank(page, here) ? "blank" : part == null ? "text" : kinds.get(part.id()));
+        sheet.put("kind", pages.blank().contains(page) ? "blank" : part == null ? "text" : kinds.get(part.id()));
         sheet.put("opening", opening);
         sheet.put("book", bookTitle);
         sheet.put("head", head);
@@ -71,10 +71,5 @@ final class Heads {
         sheet.put("last", numbers.isEmpty() ? "" : numbers.get(numbers.size() - 1));
         sheet.put("folio", pages.folio(page));
         return sheet;
-    }
-
-    /** The one page without anything on it: the last before the body, where the front matter ends on a right page. */
-    private boolean blank(int page, List<Mark> here) {
-        return here.isEmpty() && page == pages.front() - 1 && pages.blankBeforeBody();
     }
 }

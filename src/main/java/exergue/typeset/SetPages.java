@@ -11,18 +11,20 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * On which page each mark came to stand, read from the boxes once they are laid out.
  *
- * @param count  of pages, the blank one before the body included
+ * @param count  of pages, blank ones included
  * @param front  pages before the first page of the body
- * @param blankBeforeBody whether the last of these is blank
+ * @param blank  pages with nothing on them, from 0
  * @param pageOf each mark's page, from 0, in the order of the book
  */
-record SetPages(int count, int front, boolean blankBeforeBody, Map<Mark, Integer> pageOf) {
+record SetPages(int count, int front, Set<Integer> blank, Map<Mark, Integer> pageOf) {
 
-    static SetPages read(PdfBoxRenderer laidOut, Marks marks, int front, boolean blankBeforeBody) {
+    /** @param blanks what has a blank page before it */
+    static SetPages read(PdfBoxRenderer laidOut, Marks marks, int front, Blanks blanks) {
         List<PageBox> pages = laidOut.getRootBox().getLayer().getPages();
         List<Integer> tops = pages.stream().map(PageBox::getTop).toList();
         Map<Mark, Integer> pageOf = new LinkedHashMap<>();
@@ -32,7 +34,7 @@ record SetPages(int count, int front, boolean blankBeforeBody, Map<Mark, Integer
                 pageOf.put(mark, pageAt(tops, firstLine(box).getAbsY()));
             }
         }
-        return new SetPages(pages.size(), front, blankBeforeBody, pageOf);
+        return new SetPages(pages.size(), front, blanks.pages(front, pageOf), pageOf);
     }
 
     /** A box that was moved to the next page may still say where it was first put; its lines do not. */

@@ -97,15 +97,19 @@ public final class Typesetter {
         if (front.isEmpty() || failed()) {
             return Optional.empty();
         }
-        boolean blank = front.get() % 2 == 1;
-        all.put("blankBeforeBody", blank);
+        Blanks blanks = Blanks.beforeBody(front.get() % 2 == 1);
+        all.put("blankBeforeBody", blanks.beforeBody());
+        int frontPages = front.get() + (blanks.beforeBody() ? 1 : 0);
+        if (!book.onRight().isEmpty()) {
+            blanks = withRightPages(blanks, all, values, frontPages);
+        }
         setting.progress().reached("filling the page templates", 0, 0);
         Optional<Document> xhtml = page(BOOK, all);
         if (xhtml.isEmpty()) {
             return Optional.empty();
         }
         Press press = new Press(document, new TreeResources(setting.source(), files), remarks);
-        SetPages pages = setBook(press, xhtml.get(), values, front.get() + (blank ? 1 : 0), blank);
+        SetPages pages = setBook(press, xhtml.get(), values, frontPages, blanks);
         setting.progress().reached("setting running heads", 0, pages.count());
         printHeads(press, new Heads(pages, values.kinds(), book.title().title().value()));
         return failed() ? Optional.empty() : Optional.of(new SetBook.Laid(pages, pictures));
@@ -167,12 +171,26 @@ public final class Typesetter {
         }
     }
 
-    private SetPages setBook(Press press, Document xhtml, BookValues values, int front, boolean blank)
+    /** Which parts would open on a left-hand page is seen by setting the book without further blank pages. */
+    private Blanks withRightPages(Blanks blanks, Map<String, Object> all, BookValues values, int front) throws IOException {
+        Map<String, Object> trial = new LinkedHashMap<>(all);
+        trial.put("trial", true);
+        Blanks more = trial(trial, laidOut -> blanks.and(SetPages.read(laidOut, values.marks(), front, blanks), book.onRight()))
+                .orElse(blanks);
+        for (Object part : (List<?>) all.get("body")) {
+            @SuppressWarnings("unchecked")
+            Map<String, Object> its = (Map<String, Object>) part;
+            its.put("blankBefore", more.beforeParts().contains(its.get("anchor").toString()));
+        }
+        return more;
+    }
+
+    private SetPages setBook(Press press, Document xhtml, BookValues values, int front, Blanks blanks)
             throws IOException {
         setting.progress().reached("laying out pages", 0, 0);
         try (PdfBoxRenderer renderer = press.forBook(xhtml)) {
             renderer.layout();
-            SetPages pages = SetPages.read(renderer, values.marks(), front, blank);
+            SetPages pages = SetPages.read(renderer, values.marks(), front, blanks);
             new TooWide(renderer, setting.written(), Place.ofFile(files.shown("page.css")), findings::add)
                     .look(renderer.getRootBox(), "");
             setting.progress().reached("printing pages", 0, pages.count());

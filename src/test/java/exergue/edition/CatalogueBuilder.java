@@ -245,7 +245,7 @@ final class CatalogueBuilder {
 
     Catalogue build() {
         return new Catalogue(title(), new BookPlan(List.of(), body.stream().map(CatalogueBuilder::words).toList(),
-                List.of()), style(), conventions, works, mints, rulers, spots, collections,
+                List.of(), List.of()), style(), conventions, works, mints, rulers, spots, collections,
                 types.stream().map(TypeBuilder::build).toList(), coins.stream().map(CoinBuilder::build).toList(),
                 chapters, apparatus, TemplateChoice.USUAL, Optional.empty(), java.util.Map.of());
     }

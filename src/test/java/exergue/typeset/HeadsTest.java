@@ -6,6 +6,7 @@ import exergue.typeset.Marks.Mark;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class HeadsTest {
@@ -28,7 +29,7 @@ class HeadsTest {
     }
 
     private List<String> continued(int count) {
-        SetPages pages = new SetPages(count, 0, false, pageOf);
+        SetPages pages = new SetPages(count, 0, Set.of(), pageOf);
         List<?> sheets = (List<?>) new Heads(pages, Map.of(), "Coins").values().get("sheets");
         return sheets.stream().map(sheet -> (Map<?, ?>) sheet)
                 .map(sheet -> (sheet.get("continuedNumbers") + " " + sheet.get("continued")).strip()).toList();

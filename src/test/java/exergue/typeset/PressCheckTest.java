@@ -6,6 +6,7 @@ import exergue.finding.Finding;
 import exergue.finding.Place;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,7 +19,7 @@ class PressCheckTest {
 
     private static List<Finding> findings(int pages, PlacedPicture... pictures) {
         return PressCheck.look(SampleBook.of(2, 4), Map.of("lk-1", new Place("coins/lk-1.yaml", 7, 1, 0)),
-                new SetPages(pages, 0, false, Map.of()), List.of(pictures)).all();
+                new SetPages(pages, 0, Set.of(), Map.of()), List.of(pictures)).all();
     }
 
     private static String codes(List<Finding> findings) {

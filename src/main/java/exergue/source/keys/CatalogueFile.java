@@ -1,5 +1,6 @@
 package exergue.source.keys;
 
+import exergue.finding.NearMiss;
 import exergue.model.BookPlan;
 import exergue.model.CoinGroup;
 import exergue.model.Language;
@@ -25,6 +26,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * catalogue.yaml: the catalogue's own file.
@@ -93,7 +95,23 @@ public record CatalogueFile(TitleMatter title, BookPlan plan, TemplateChoice tem
                 "The body, with arabic page numbers from 1." + which, "[chapters/introduction.md, methods, catalogue]");
         Key<List<Written<String>>> back = keys.or("back", new ListOf<>(PathTexts.PART), "",
                 "After the body; page numbers go on." + which, "[works]");
-        return keys.block(f -> new BookPlan(f.get(front), f.get(body), f.get(back)));
+        Key<List<Written<String>>> onRight = keys.or("on-right", new ListOf<>(PathTexts.PART), "",
+                "Parts of body and back that open on a right-hand page, after a blank one where need be. The first of the body "
+                        + "always does.", "[catalogue, works]");
+        return keys.block(f -> {
+            BookPlan plan = new BookPlan(f.get(front), f.get(body), f.get(back), f.get(onRight));
+            plan.onRight().forEach(part -> reportIfNowhere(part, plan, f.site()));
+            return plan;
+        });
+    }
+
+    private static void reportIfNowhere(Written<String> part, BookPlan plan, Site site) {
+        List<String> later = Stream.concat(plan.body().stream(), plan.back().stream()).map(Written::value).toList();
+        if (!later.contains(part.value())) {
+            site.report(ShapeCodes.UNKNOWN_PART, part.place(), "“" + part.value() + "” is neither in body nor in back, so it opens nowhere.",
+                    NearMiss.of(part.value(), later).map(near -> "Did you mean “" + near + "”? Otherwise add it to body or back, or take it away here.")
+                            .orElse("Add it to body or back, or take it away here."));
+        }
     }
 
     private static Optional<Written<String>> language(Scalar scalar, Site site) {
