@@ -58,7 +58,7 @@ public final class SideBySideSetter {
             SetPages pages;
             try (PdfBoxRenderer renderer = press.forBook(xhtml.get())) {
                 renderer.layout();
-                pages = SetPages.read(renderer, new Marks(), 0, false);
+                pages = SetPages.read(renderer, new Marks(), 0, Blanks.beforeBody(false));
                 renderer.createPDFWithoutClosing();
             }
             Passport.write(document, bare(proof.title()), pages, Stamp.of(MemoryTree.ofText(Map.of(PAGE, page.get())), ENGLISH),
