@@ -51,10 +51,10 @@ public record Collation(Changes changes, List<Consequence> consequences, List<St
         Catalogue old = before.catalogue().orElseThrow();
         Catalogue now = after.catalogue().orElseThrow();
         DifferingFiles files = DifferingFiles.between(before.tree(), after.tree());
-        Changes changes = Differ.changes(Differ.Side.of(old).with(Section.FILES, files.before()),
-                Differ.Side.of(now).with(Section.FILES, files.after()));
-        return new Collation(Consequences.withMoves(old, now, changes), Consequences.of(old, now, changes),
-                rewritten(files.written(), changes, old, now), files.isEmpty());
+        Differ.Side oldSide = Differ.Side.of(old).with(Section.FILES, files.before());
+        Differ.Side newSide = Differ.Side.of(now).with(Section.FILES, files.after());
+        Consequences.Followed followed = Consequences.of(oldSide, newSide, Differ.changes(oldSide, newSide));
+        return new Collation(followed.changes(), followed.all(), rewritten(files.written(), followed.changes(), old, now), files.isEmpty());
     }
 
     /** Of the differing files those of a coin or type that has not changed. */

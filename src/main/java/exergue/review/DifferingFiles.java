@@ -9,11 +9,12 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HexFormat;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
@@ -22,23 +23,24 @@ import java.util.TreeSet;
  * @param written paths of entries, chapters and other texts that the reader understands
  * @param before  contents of the others, such as photographs, as far as they differ
  */
-public record DifferingFiles(List<String> written, SortedMap<String, Object> before, SortedMap<String, Object> after) {
+public record DifferingFiles(List<String> written, Map<String, Object> before, Map<String, Object> after) {
 
     private static final Set<String> READ = Set.of("yaml", "md", "bib", "json");
     private static final int DIGEST = 12;
 
     public DifferingFiles {
         written = List.copyOf(written);
-        before = new TreeMap<>(before);
-        after = new TreeMap<>(after);
+        before = Collections.unmodifiableMap(new LinkedHashMap<>(before));
+        after = Collections.unmodifiableMap(new LinkedHashMap<>(after));
     }
 
     static DifferingFiles between(Tree before, Tree after) throws IOException {
-        TreeSet<String> paths = new TreeSet<>(before.files());
+        TreeSet<String> paths = new TreeSet<>(NaturalOrder.INSTANCE);
+        paths.addAll(before.files());
         paths.addAll(after.files());
         List<String> written = new ArrayList<>();
-        SortedMap<String, Object> old = new TreeMap<>(NaturalOrder.INSTANCE);
-        SortedMap<String, Object> now = new TreeMap<>(NaturalOrder.INSTANCE);
+        Map<String, Object> old = new LinkedHashMap<>();
+        Map<String, Object> now = new LinkedHashMap<>();
         for (String path : paths) {
             if (same(path, before, after)) {
                 continue;
@@ -63,7 +65,7 @@ public record DifferingFiles(List<String> written, SortedMap<String, Object> bef
         return before.size(path) == after.size(path) && Arrays.equals(before.read(path), after.read(path));
     }
 
-    private static void put(String path, Tree tree, SortedMap<String, Object> into) throws IOException {
+    private static void put(String path, Tree tree, Map<String, Object> into) throws IOException {
         if (tree.has(path)) {
             byte[] bytes = tree.read(path);
             into.put(path, new FileContent(HexFormat.of().formatHex(sha256().digest(bytes)).substring(0, DIGEST), bytes.length));

@@ -49,7 +49,7 @@ public final class Bench {
         run("exergue.bench.Stages", source.toString());
     }
 
-    private static void run(String mainClass, String... arguments) throws IOException, InterruptedException {
+    static void run(String mainClass, String... arguments) throws IOException, InterruptedException {
         List<String> command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx" + heap()));
         command.addAll(flags());

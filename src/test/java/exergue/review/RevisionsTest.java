@@ -10,6 +10,7 @@ import exergue.files.GitFolder;
 import exergue.review.git.RevisionTree;
 import exergue.review.git.Revisions;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -93,6 +94,28 @@ class RevisionsTest {
             }
         }
         return all;
+    }
+
+    @Test
+    void severalThreadsCanReadAtOnce() throws IOException {
+        Map<String, String> many = new TreeMap<>();
+        for (int i = 0; i < 400; i++) {
+            many.put("book/coins/c" + i + ".yaml", "id: c" + i + "\nnote: " + "so and so ".repeat(i % 50) + "\n");
+        }
+        Repositories.commit(folder, many, "many");
+        try (Revisions revisions = Revisions.open(git)) {
+            RevisionTree tree = revisions.tree("many", "").orElseThrow();
+            assertEquals(List.of(), many.keySet().parallelStream().filter(path -> !same(many.get(path), tree, path)).toList());
+        }
+    }
+
+    private static boolean same(String text, RevisionTree tree, String path) {
+        try {
+            return tree.size(path) == text.length() && new String(tree.read(path), StandardCharsets.UTF_8).equals(text)
+                    && tree.start(path, 2).length == 2;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     @Test

@@ -9,12 +9,13 @@ import exergue.model.Work;
 import exergue.review.change.Consequence.Concordance;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /** Numbers in the works cited that lead to other coins than before; another catalogue number of the same coin is none. */
 final class ConcordanceLines {
@@ -31,23 +32,17 @@ final class ConcordanceLines {
     private ConcordanceLines() { }
 
     static List<Concordance> of(TwoStates states) {
-        SortedMap<Line, Set<String>> old = lines(states.before());
-        SortedMap<Line, Set<String>> now = lines(states.after());
-        TreeSet<Line> all = new TreeSet<>(old.keySet());
-        all.addAll(now.keySet());
-        List<Concordance> changed = new ArrayList<>();
-        for (Line line : all) {
-            Set<String> was = old.getOrDefault(line, Set.of());
-            Set<String> is = now.getOrDefault(line, Set.of());
-            if (!states.sameCoins(was, is)) {
-                changed.add(new Concordance(sign(line.work(), states), line.number(), states.oldCoins(was), states.newCoins(is)));
-            }
-        }
-        return changed;
+        Map<Line, Set<String>> old = lines(states.before());
+        Map<Line, Set<String>> now = lines(states.after());
+        TreeSet<Line> changed = new TreeSet<>();
+        Stream.of(old, now).flatMap(lines -> lines.keySet().stream()).filter(line -> !states.sameCoins(
+                old.getOrDefault(line, Set.of()), now.getOrDefault(line, Set.of()))).forEach(changed::add);
+        return changed.stream().map(line -> new Concordance(sign(line.work(), states), line.number(),
+                states.oldCoins(old.getOrDefault(line, Set.of())), states.newCoins(now.getOrDefault(line, Set.of())))).toList();
     }
 
-    private static SortedMap<Line, Set<String>> lines(Catalogue catalogue) {
-        SortedMap<Line, Set<String>> lines = new TreeMap<>();
+    private static Map<Line, Set<String>> lines(Catalogue catalogue) {
+        Map<Line, Set<String>> lines = new LinkedHashMap<>();
         Map<String, Type> types = new HashMap<>();
         catalogue.types().forEach(type -> types.put(type.id().value(), type));
         for (Coin coin : catalogue.coins()) {
@@ -56,7 +51,7 @@ final class ConcordanceLines {
                 references.addAll(types.get(coin.type().value()).references());
             }
             references.stream().filter(reference -> reference.relation() != Reference.Relation.NOT_IN).forEach(reference ->
-                    lines.computeIfAbsent(new Line(reference.work().value(), reference.number().value()), any -> new TreeSet<>())
+                    lines.computeIfAbsent(new Line(reference.work().value(), reference.number().value()), any -> new LinkedHashSet<>())
                             .add(coin.id().value()));
         }
         return lines;

@@ -1,8 +1,8 @@
 package exergue.review.consequence;
 
-import exergue.model.Catalogue;
 import exergue.review.change.Changes;
 import exergue.review.change.Consequence;
+import exergue.review.differ.Differ;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -11,8 +11,15 @@ public final class Consequences {
 
     private Consequences() { }
 
+    /** @param changes with a remark on each move of how many numbers it changes by itself */
+    public record Followed(Changes changes, List<Consequence> all) {
+        public Followed {
+            all = List.copyOf(all);
+        }
+    }
+
     /** In the order in which a reviewer wants to know: numbers, counts, means, dies, concordances, print. */
-    public static List<Consequence> of(Catalogue before, Catalogue after, Changes changes) {
+    public static Followed of(Differ.Side before, Differ.Side after, Changes changes) {
         TwoStates states = TwoStates.of(before, after, changes);
         List<Consequence> all = new ArrayList<>(Renumbering.of(states));
         all.addAll(Counts.of(states));
@@ -20,11 +27,6 @@ public final class Consequences {
         all.addAll(DieLinks.of(states));
         all.addAll(ConcordanceLines.of(states));
         all.addAll(Prints.of(states));
-        return List.copyOf(all);
-    }
-
-    /** The same changes, with a remark on each move of how many numbers it changes by itself. */
-    public static Changes withMoves(Catalogue before, Catalogue after, Changes changes) {
-        return Moves.remarked(TwoStates.of(before, after, changes));
+        return new Followed(Moves.remarked(states), all);
     }
 }

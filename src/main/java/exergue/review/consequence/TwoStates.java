@@ -1,33 +1,32 @@
 package exergue.review.consequence;
 
-import exergue.edition.BookOrder;
 import exergue.edition.Numbering;
 import exergue.model.Catalogue;
 import exergue.model.Coin;
-import exergue.model.NaturalOrder;
 import exergue.review.change.Changes;
 import exergue.review.change.EntryChange;
 import exergue.review.change.Subject;
 import exergue.review.content.Section;
+import exergue.review.differ.Differ;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
+import java.util.Set;
 
 /** Both catalogues, with what each coin of the old one is called in the new. */
 record TwoStates(Catalogue before, Catalogue after, Changes changes, Numbering oldNumbers, Numbering newNumbers,
                  Map<String, String> oldIds) {
 
-    static TwoStates of(Catalogue before, Catalogue after, Changes changes) {
+    static TwoStates of(Differ.Side before, Differ.Side after, Changes changes) {
         Map<String, String> oldIds = new HashMap<>();
         for (EntryChange change : changes.entries()) {
             if (change instanceof EntryChange.Altered altered && altered.renamed() && altered.subject().section().equals(Section.COINS)) {
                 oldIds.put(altered.subject().id(), altered.before().id());
             }
         }
-        return new TwoStates(before, after, changes, Numbering.of(BookOrder.of(before)), Numbering.of(BookOrder.of(after)), oldIds);
+        return new TwoStates(before.catalogue(), after.catalogue(), changes, before.numbers(), after.numbers(), oldIds);
     }
 
     /** What a coin of the new catalogue was called in the old, if it was there. */
@@ -63,10 +62,8 @@ record TwoStates(Catalogue before, Catalogue after, Changes changes, Numbering o
     }
 
     /** True where the coins are the same ones, whatever they are called. */
-    boolean sameCoins(Collection<String> oldOnes, Collection<String> newOnes) {
-        TreeSet<String> asBefore = new TreeSet<>(NaturalOrder.INSTANCE);
-        newOnes.forEach(id -> asBefore.add(oldId(id)));
-        return asBefore.size() == oldOnes.size() && asBefore.containsAll(oldOnes);
+    boolean sameCoins(Set<String> oldOnes, Set<String> newOnes) {
+        return oldOnes.size() == newOnes.size() && newOnes.stream().allMatch(id -> oldOnes.contains(oldId(id)));
     }
 
     /** The change of this coin, if it has changed; by its new id. */

@@ -6,6 +6,7 @@ import exergue.model.NaturalOrder;
 import exergue.model.Type;
 import exergue.model.Written;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,8 +18,10 @@ import java.util.TreeMap;
 /**
  * A catalogue as sections of entries by their ids. What the catalogue has one of, such as its house style, is a section
  * of one entry without an id.
+ *
+ * @param sections entries in natural order of their ids
  */
-public record Contents(SortedMap<Section, SortedMap<String, Object>> sections, Map<Section, List<String>> orders) {
+public record Contents(SortedMap<Section, Map<String, Object>> sections, Map<Section, List<String>> orders) {
 
     /** Sections whose entries the book prints in the order of their file. */
     private static final Set<String> IN_ORDER = Set.of("mints", "rulers", "findSpots", "collections");
@@ -29,7 +32,7 @@ public record Contents(SortedMap<Section, SortedMap<String, Object>> sections, M
     }
 
     public static Contents of(Catalogue catalogue) {
-        SortedMap<Section, SortedMap<String, Object>> sections = new TreeMap<>();
+        SortedMap<Section, Map<String, Object>> sections = new TreeMap<>();
         Map<Section, List<String>> orders = new LinkedHashMap<>();
         for (Components component : Components.of(catalogue)) {
             Section section = Section.of(component.name());
@@ -42,12 +45,14 @@ public record Contents(SortedMap<Section, SortedMap<String, Object>> sections, M
         return new Contents(sections, orders);
     }
 
-    private static SortedMap<String, Object> entries(Object value) {
-        SortedMap<String, Object> entries = new TreeMap<>(NaturalOrder.INSTANCE);
+    private static Map<String, Object> entries(Object value) {
+        Map<String, Object> entries = new LinkedHashMap<>();
         if (value instanceof Map<?, ?> map) {
-            map.forEach((id, entry) -> entries.put(id.toString(), entry instanceof Written<?> written ? written.value() : entry));
+            map.entrySet().stream().sorted(Comparator.comparing(entry -> entry.getKey().toString(), NaturalOrder.INSTANCE))
+                    .forEach(entry -> entries.put(entry.getKey().toString(),
+                            entry.getValue() instanceof Written<?> written ? written.value() : entry.getValue()));
         } else if (value instanceof List<?> list) {
-            list.forEach(entry -> put(id(entry), entry, entries));
+            list.forEach(entry -> put(id(entry), entry, entries)); // types and coins come sorted
         } else if (!(value instanceof Optional<?> maybe) || maybe.isPresent()) {
             entries.put("", value instanceof Optional<?> maybe ? maybe.orElseThrow() : value);
         }
@@ -62,7 +67,7 @@ public record Contents(SortedMap<Section, SortedMap<String, Object>> sections, M
     }
 
     /** Two entries of one id are a fault of the source that is told of elsewhere; here neither may hide the other. */
-    private static void put(String id, Object entry, SortedMap<String, Object> into) {
+    private static void put(String id, Object entry, Map<String, Object> into) {
         String free = id;
         for (int nth = 2; into.putIfAbsent(free, entry) != null; nth++) {
             free = id + " (" + nth + ")";
@@ -70,14 +75,14 @@ public record Contents(SortedMap<Section, SortedMap<String, Object>> sections, M
     }
 
     /** By id, in natural order; empty where the catalogue has none. */
-    public SortedMap<String, Object> in(Section section) {
-        return sections.getOrDefault(section, new TreeMap<>());
+    public Map<String, Object> in(Section section) {
+        return sections.getOrDefault(section, Map.of());
     }
 
     /** The same with a section more. */
-    public Contents with(Section section, SortedMap<String, Object> entries) {
-        SortedMap<Section, SortedMap<String, Object>> more = new TreeMap<>(sections);
-        more.put(section, Collections.unmodifiableSortedMap(new TreeMap<>(entries)));
+    public Contents with(Section section, Map<String, Object> entries) {
+        SortedMap<Section, Map<String, Object>> more = new TreeMap<>(sections);
+        more.put(section, Collections.unmodifiableMap(new LinkedHashMap<>(entries)));
         return new Contents(more, orders);
     }
 }

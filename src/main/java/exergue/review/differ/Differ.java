@@ -15,11 +15,12 @@ import exergue.review.content.Said;
 import exergue.review.content.Section;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SortedMap;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -28,14 +29,18 @@ import java.util.TreeSet;
 public final class Differ {
 
     /** One of the two catalogues. */
-    public record Side(Contents contents, Numbering numbers, PrintForm form) {
+    public record Side(Catalogue catalogue, Contents contents, Numbering numbers) {
 
         public static Side of(Catalogue catalogue) {
-            return new Side(Contents.of(catalogue), Numbering.of(BookOrder.of(catalogue)), catalogue.style().form());
+            return new Side(catalogue, Contents.of(catalogue), Numbering.of(BookOrder.of(catalogue)));
         }
 
-        public Side with(Section section, SortedMap<String, Object> entries) {
-            return new Side(contents.with(section, entries), numbers, form);
+        public Side with(Section section, Map<String, Object> entries) {
+            return new Side(catalogue, contents.with(section, entries), numbers);
+        }
+
+        private PrintForm form() {
+            return catalogue.style().form();
         }
 
         Subject subject(Section section, String id) {
@@ -68,8 +73,8 @@ public final class Differ {
     }
 
     private void compare(Section section) {
-        SortedMap<String, Object> old = before.contents().in(section);
-        SortedMap<String, Object> now = after.contents().in(section);
+        Map<String, Object> old = before.contents().in(section);
+        Map<String, Object> now = after.contents().in(section);
         Map<String, String> same = became.get(section);
         same.forEach((oldId, newId) -> compare(section, oldId, newId));
         without(now, same.values()).forEach((id, entry) ->
@@ -80,16 +85,21 @@ public final class Differ {
     }
 
     /** What each old entry is called now: by the same id, or by one that it was renamed to. */
-    private static Map<String, String> same(SortedMap<String, Object> old, SortedMap<String, Object> now) {
+    private static Map<String, String> same(Map<String, Object> old, Map<String, Object> now) {
         Map<String, String> same = new LinkedHashMap<>();
         old.keySet().stream().filter(now::containsKey).forEach(id -> same.put(id, id));
         same.putAll(Kin.renamed(without(old, same.keySet()), without(now, same.keySet())));
         return same;
     }
 
-    private static SortedMap<String, Object> without(SortedMap<String, Object> entries, Collection<String> ids) {
-        SortedMap<String, Object> rest = new TreeMap<>(entries);
-        ids.forEach(rest::remove);
+    private static Map<String, Object> without(Map<String, Object> entries, Collection<String> ids) {
+        Set<String> left = new HashSet<>(ids);
+        Map<String, Object> rest = new LinkedHashMap<>();
+        entries.forEach((id, entry) -> {
+            if (!left.contains(id)) {
+                rest.put(id, entry);
+            }
+        });
         return rest;
     }
 

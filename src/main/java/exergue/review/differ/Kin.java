@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
@@ -43,12 +42,12 @@ final class Kin {
             .thenComparing(Pair::first, NaturalOrder.INSTANCE)
             .thenComparing(pair -> pair.first().equals(pair.before()) ? pair.after() : pair.before(), NaturalOrder.INSTANCE);
 
-    private final SortedMap<String, SortedMap<Field, Said>> before = new TreeMap<>(NaturalOrder.INSTANCE);
-    private final SortedMap<String, SortedMap<Field, Said>> after = new TreeMap<>(NaturalOrder.INSTANCE);
-    private final SortedMap<String, Object> old;
-    private final SortedMap<String, Object> now;
+    private final Map<String, SortedMap<Field, Said>> before = new LinkedHashMap<>();
+    private final Map<String, SortedMap<Field, Said>> after = new LinkedHashMap<>();
+    private final Map<String, Object> old;
+    private final Map<String, Object> now;
 
-    private Kin(SortedMap<String, Object> old, SortedMap<String, Object> now) {
+    private Kin(Map<String, Object> old, Map<String, Object> now) {
         this.old = old;
         this.now = now;
         old.forEach((id, entry) -> before.put(id, Facts.of(entry)));
@@ -56,7 +55,7 @@ final class Kin {
     }
 
     /** All pairs that are near enough, the likeliest first. */
-    static List<Pair> pairs(SortedMap<String, Object> old, SortedMap<String, Object> now) {
+    static List<Pair> pairs(Map<String, Object> old, Map<String, Object> now) {
         if (old.isEmpty() || now.isEmpty()) {
             return List.of();
         }
@@ -64,7 +63,7 @@ final class Kin {
     }
 
     /** Each entry in at most one pair: what was renamed, from the old id to the new. */
-    static Map<String, String> renamed(SortedMap<String, Object> old, SortedMap<String, Object> now) {
+    static Map<String, String> renamed(Map<String, Object> old, Map<String, Object> now) {
         Map<String, String> renamed = new LinkedHashMap<>();
         Set<String> taken = new HashSet<>();
         for (Pair pair : pairs(old, now)) {
@@ -95,7 +94,7 @@ final class Kin {
         return pairs;
     }
 
-    private static Map<String, List<String>> having(SortedMap<String, SortedMap<Field, Said>> entries) {
+    private static Map<String, List<String>> having(Map<String, SortedMap<Field, Said>> entries) {
         Map<String, List<String>> having = new LinkedHashMap<>();
         entries.forEach((id, facts) -> facts.forEach((field, said) ->
                 having.computeIfAbsent(key(field, said), any -> new ArrayList<>()).add(id)));

@@ -8,7 +8,6 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
-import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -39,7 +38,7 @@ final class Splits {
     /** Ids of the types that an old one has become, for each that has become several. */
     Map<String, SortedSet<String>> types() {
         Map<String, SortedSet<String>> into = new LinkedHashMap<>();
-        SortedMap<String, Object> now = to.in(Section.COINS);
+        Map<String, Object> now = to.in(Section.COINS);
         from.in(Section.COINS).forEach((id, entry) -> {
             if (now.get(coins.getOrDefault(id, "")) instanceof Coin coin && entry instanceof Coin old) {
                 into.computeIfAbsent(old.type().value(), any -> new TreeSet<>(NaturalOrder.INSTANCE)).add(coin.type().value());
@@ -63,7 +62,7 @@ final class Splits {
 
     /** Ids of the coins that an old one has become, for each that has become several. */
     Map<String, SortedSet<String>> coins() {
-        SortedMap<String, Object> fresh = new TreeMap<>(to.in(Section.COINS));
+        Map<String, Object> fresh = new LinkedHashMap<>(to.in(Section.COINS));
         fresh.keySet().removeIf(knownCoins::contains);
         Map<String, SortedSet<String>> into = new LinkedHashMap<>();
         for (Kin.Pair pair : Kin.pairs(from.in(Section.COINS), fresh)) {

@@ -3,13 +3,11 @@ package exergue.review.git;
 import exergue.files.Tree;
 import java.io.FileNotFoundException;
 import java.io.IOException;
-import java.io.InputStream;
 import java.util.List;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.eclipse.jgit.lib.ObjectId;
-import org.eclipse.jgit.lib.ObjectLoader;
 
 /** A folder as it was at one commit. Links and submodules are not files of it. Usable while its {@link Revisions} is open. */
 public final class RevisionTree implements Tree {
@@ -51,18 +49,12 @@ public final class RevisionTree implements Tree {
 
     @Override
     public byte[] start(String path, int length) throws IOException {
-        try (InputStream in = loader(path).openStream()) {
-            return in.readNBytes(length);
-        }
+        return repository.start(id(path), length);
     }
 
     @Override
     public long size(String path) throws IOException {
         return repository.size(id(path));
-    }
-
-    private ObjectLoader loader(String path) throws IOException {
-        return repository.loader(id(path));
     }
 
     private ObjectId id(String path) throws IOException {

@@ -2,6 +2,7 @@ package exergue.review.git;
 
 import exergue.files.GitFolder;
 import java.io.IOException;
+import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -24,7 +25,10 @@ import org.eclipse.jgit.revwalk.RevWalk;
 import org.eclipse.jgit.storage.file.FileRepositoryBuilder;
 import org.eclipse.jgit.treewalk.TreeWalk;
 
-/** The revisions of one repository. Small files are kept once read, as two revisions share most of theirs. */
+/**
+ * The revisions of one repository. Small files are kept once read, as two revisions share most of theirs. The reader of
+ * sources asks from several threads, and the library's reader serves one at a time.
+ */
 public final class Revisions implements AutoCloseable {
 
     /** An entry is far smaller; a photograph is larger and is not kept. In bytes. */
@@ -109,7 +113,7 @@ public final class Revisions implements AutoCloseable {
         return names.stream().distinct().sorted().toList();
     }
 
-    byte[] bytes(ObjectId id) throws IOException {
+    synchronized byte[] bytes(ObjectId id) throws IOException {
         byte[] known = kept.get(id);
         if (known == null) {
             known = loader(id).getBytes();
@@ -121,7 +125,7 @@ public final class Revisions implements AutoCloseable {
     }
 
     /** A small file is kept at once: whoever asks for its size is about to read it. */
-    long size(ObjectId id) throws IOException {
+    synchronized long size(ObjectId id) throws IOException {
         byte[] known = kept.get(id);
         if (known != null) {
             return known.length;
@@ -133,7 +137,13 @@ public final class Revisions implements AutoCloseable {
         return loader.getSize();
     }
 
-    ObjectLoader loader(ObjectId id) throws IOException {
+    synchronized byte[] start(ObjectId id, int length) throws IOException {
+        try (InputStream in = loader(id).openStream()) {
+            return in.readNBytes(length);
+        }
+    }
+
+    private ObjectLoader loader(ObjectId id) throws IOException {
         return reader.open(id);
     }
 
