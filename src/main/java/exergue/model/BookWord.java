@@ -81,6 +81,19 @@ public enum BookWord {
     TOTAL("Total", "Total", "Summe", "Totale"),
     PER_THOUSAND("Per thousand", "Pour mille", "Promille", "Per mille"),
     PER_YEAR("Per thousand and year", "Pour mille et par an", "Promille je Jahr", "Per mille e per anno"),
+    COMPARED_WITH("Compared with", "Comparaison avec", "Verglichen mit", "Confronto con"),
+    ELSEWHERE("Elsewhere, per thousand", "Ailleurs, pour mille", "Anderswo, Promille", "Altrove, per mille"),
+    DIFFERENCE("Difference", "Différence", "Differenz", "Differenza"),
+    RUNNING_SUM("Running sum", "Somme courante", "Laufende Summe", "Somma progressiva"),
+    OTHER_PERIODS("Other periods", "Autres périodes", "Andere Zeitabschnitte", "Altri periodi"),
+    COMPARED_NOTE("Difference: per thousand here less per thousand elsewhere. Its running sum, after Reece 1995, rises where the site "
+            + "has more than its share and falls where it has less.",
+            "Différence\u202F: pour mille ici moins pour mille ailleurs. Sa somme courante, d’après Reece 1995, monte là où le site a plus "
+            + "que sa part et baisse là où il a moins.",
+            "Differenz: Promille hier weniger Promille anderswo. Ihre laufende Summe, nach Reece 1995, steigt, wo der Ort mehr als seinen "
+            + "Anteil hat, und fällt, wo er weniger hat.",
+            "Differenza: per mille qui meno per mille altrove. La sua somma progressiva, secondo Reece 1995, sale dove il sito ha più "
+            + "della sua parte e scende dove ne ha meno."),
     LOSS_NOTE("Per thousand: coins of the period × 1000 ÷ all coins of the find (Reece 1995). Per thousand and year: the same ÷ the "
             + "years of the period (Casey 1986), which are counted from the first year to the last of its dates and are as uncertain as these.",
             "Pour mille\u202F: monnaies de la période × 1000 ÷ toutes les monnaies du site (Reece 1995). Pour mille et par an\u202F: le même "

@@ -43,6 +43,19 @@ public enum StudyWord {
             "In grammi. Sono escluse le monete il cui peso è stato alterato da un danno. Quartili secondo la definizione 8 di Hyndman e Fan "
             + "1996; intervallo della media secondo la t di Student, della mediana secondo le statistiche d’ordine; il picco è quello di una "
             + "densità a nucleo gaussiano con l’ampiezza di banda di Silverman."),
+    ALLOY("Alloy", "Alliage", "Legierung", "Lega"),
+    DENSITY("Density (g/cm³)", "Densité (g/cm³)", "Dichte (g/cm³)", "Densità (g/cm³)"),
+    FINENESS("Fineness (%)", "Titre (%)", "Feingehalt (%)", "Titolo (%)"),
+    READING_ERROR("error of one coin", "erreur d’une monnaie", "Fehler einer Münze", "errore di una moneta"),
+    BEYOND_ALLOY("not such an alloy", "pas un tel alliage", "keine solche Legierung", "non una tale lega"),
+    FINENESS_NOTE("Share by weight of the first metal named, in whole per cents, from density; the error is half of what the steps of the "
+            + "weighings leave open. It holds only for a sound alloy of the two metals.",
+            "Part en poids du premier métal nommé, en pour cent entiers, d’après la densité\u202F; l’erreur est la moitié de ce que laissent "
+            + "ouvert les échelons des pesées. Elle ne vaut que pour un alliage sain des deux métaux.",
+            "Gewichtsanteil des zuerst genannten Metalls in ganzen Prozent, aus der Dichte; der Fehler ist die Hälfte dessen, was die Stufen "
+            + "der Wägungen offen lassen. Er gilt nur für eine gesunde Legierung der beiden Metalle.",
+            "Parte in peso del primo metallo nominato, in percento interi, dalla densità; l’errore è la metà di quanto lasciano aperto i "
+            + "passi delle pesate. Vale solo per una lega sana dei due metalli."),
     STEP("Weight", "Poids", "Gewicht", "Peso"),
     TOTAL("Total", "Total", "Summe", "Totale"),
     STEP_NOTE("In grams; each step takes in its lower limit.", "En grammes\u202F; chaque classe comprend sa limite inférieure.",

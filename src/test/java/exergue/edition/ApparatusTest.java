@@ -4,17 +4,22 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import exergue.Golden;
+import exergue.files.MemoryTree;
 import exergue.model.Catalogue;
 import exergue.model.FindSpot;
-import exergue.model.IndexStyle;
 import exergue.model.IndexStyle.By;
 import exergue.model.IndexStyle.Greek;
+import exergue.model.IndexStyle;
 import exergue.model.Inline;
 import exergue.model.Language;
+import exergue.model.Prose;
 import exergue.model.Reference.Relation;
+import exergue.source.SourceReader;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -139,5 +144,29 @@ class ApparatusTest {
         CatalogueBuilder house = house().see("hound", "wolves");
         assertEquals(List.of("“hound” sends the reader to “wolves”, which is in no index."),
                 Editor.edit(house.build(), Map.of(), PageMap.UNKNOWN).findings().all().stream().map(f -> f.what()).toList());
+    }
+
+    /**
+     * Twenty coins of three periods against a list of two hundred, a tenth of them of periods not in the catalogue; reckoned by hand.
+     */
+    @Test
+    void aSiteIsComparedWithOtherFinds() throws IOException {
+        Map<String, String> files = new TreeMap<>();
+        files.put("catalogue.yaml", "title: Coins\nlanguage: en\nparts: {body: [finds]}\n");
+        files.put("mints.yaml", "lampron: {name: Lampron}\n");
+        files.put("rulers.yaml", "first: {name: First}\nsecond: {name: Second}\nthird: {name: Third}\n");
+        files.put("find-spots.yaml", "site:\n  name: The Site\n  kind: excavation\n  compared-with:\n    title: nine sites\n    periods:\n"
+                + "      - {period: first, coins: 30}\n      - {period: second, coins: 150}\n    others: 20\n");
+        Map.of("first", 8, "second", 11, "third", 1).forEach((ruler, coins) -> {
+            files.put("types/" + ruler + ".yaml", "id: " + ruler + "\nmint: lampron\nruler: " + ruler + "\ndenomination: Unit\nmetal: copper\n");
+            IntStream.range(0, coins).forEach(i -> files.put("coins/" + ruler + "-" + i + ".yaml",
+                    "id: " + ruler + "-" + i + "\ntype: " + ruler + "\nfind: {spot: site}\n"));
+        });
+        Part.Text finds = (Part.Text) Read.book(SourceReader.read(MemoryTree.ofText(files)).catalogue().orElseThrow()).body().get(0);
+        Prose.Table compared = finds.blocks().stream().filter(Prose.Table.class::isInstance).map(Prose.Table.class::cast)
+                .filter(table -> Inline.plain(table.head().get(2)).equals("Elsewhere, per thousand")).findFirst().orElseThrow();
+        assertEquals(List.of("First 400.0 150.0 +250.0 +250.0", "Second 550.0 750.0 −200.0 +50.0", "Third 50.0 0.0 +50.0 +100.0",
+                "Other periods 0.0 100.0 −100.0 0.0"), compared.rows().stream()
+                .map(row -> row.stream().map(Inline::plain).collect(Collectors.joining(" "))).toList());
     }
 }

@@ -129,12 +129,12 @@ final class CatalogueBuilder {
     }
 
     CatalogueBuilder spot(String id, String name, String exact, boolean mayPrint) {
-        spots.put(id, new FindSpot(words(id), words(name), maybe(exact), mayPrint, Optional.empty()));
+        spots.put(id, new FindSpot(words(id), words(name), maybe(exact), mayPrint, Optional.empty(), Optional.empty()));
         return this;
     }
 
     CatalogueBuilder spot(String id, String name, FindSpot.Kind kind) {
-        spots.put(id, new FindSpot(words(id), words(name), Optional.empty(), false, Optional.of(new Written<>(kind, PLACE))));
+        spots.put(id, new FindSpot(words(id), words(name), Optional.empty(), false, Optional.of(new Written<>(kind, PLACE)), Optional.empty()));
         return this;
     }
 

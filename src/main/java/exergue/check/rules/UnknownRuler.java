@@ -13,7 +13,7 @@ import java.util.List;
 public final class UnknownRuler implements Rule {
 
     static final Code CODE = new Code("unknown-ruler", Severity.ERROR,
-            "A type names a ruler who is not declared",
+            "A ruler is named who is not declared",
             "Within a mint the types stand under their rulers, in the order of rulers.yaml.",
             """
                     # types/owl-drachm.yaml; rulers.yaml declares damarchos
@@ -35,6 +35,8 @@ public final class UnknownRuler implements Rule {
         List<Finding> faults = new ArrayList<>();
         catalogue.types().forEach(type -> type.ruler().ifPresent(
                 ruler -> faults.addAll(unknown.unlessDeclared(ruler, "ruler"))));
+        catalogue.findSpots().values().forEach(spot -> spot.compared().ifPresent(elsewhere -> elsewhere.periods().forEach(
+                period -> faults.addAll(unknown.unlessDeclared(period.ruler(), "compared-with.periods")))));
         return faults;
     }
 }

@@ -58,6 +58,7 @@ public final class FindTables {
                 blocks.add(new Prose.Heading(2, List.of(words(spot.name().value())), place));
                 byType(found, blocks);
                 new PeriodTable(catalogue, words, place).add(spot.kind().get().value(), periods(found), blocks);
+                spot.compared().ifPresent(elsewhere -> new ComparedFinds(catalogue, words, place).add(periods(found), elsewhere, blocks));
                 byContext(found, blocks);
             }
         }

@@ -1,6 +1,7 @@
 package exergue.edition.apparatus;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 
 /**
@@ -15,7 +16,17 @@ final class LossRate {
 
     /** Coins of the period among a thousand of the site, after Reece: n / N × 1000; to one decimal. */
     static BigDecimal perThousand(int coins, int all) {
-        return BigDecimal.valueOf(coins).multiply(THOUSAND).divide(BigDecimal.valueOf(all), 1, RoundingMode.HALF_EVEN);
+        return rounded(exact(coins, all));
+    }
+
+    /** The same with all its figures, to reckon on with. */
+    static BigDecimal exact(int coins, int all) {
+        return BigDecimal.valueOf(coins).multiply(THOUSAND).divide(BigDecimal.valueOf(all), MathContext.DECIMAL128);
+    }
+
+    /** To one decimal. */
+    static BigDecimal rounded(BigDecimal perThousand) {
+        return perThousand.setScale(1, RoundingMode.HALF_EVEN);
     }
 
     /** The same for each year of the period, after Casey: n / L × 1000 / N; to two decimals. */

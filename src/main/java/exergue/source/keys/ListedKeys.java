@@ -3,6 +3,7 @@ package exergue.source.keys;
 import exergue.dating.Dating;
 import exergue.model.Collection;
 import exergue.model.FindSpot;
+import exergue.model.FindsElsewhere;
 import exergue.model.Mint;
 import exergue.model.Phrase;
 import exergue.model.Ruler;
@@ -10,6 +11,7 @@ import exergue.model.Written;
 import exergue.source.shape.Block;
 import exergue.source.shape.Key;
 import exergue.source.shape.Keys;
+import exergue.source.shape.ListOf;
 import exergue.source.shape.Texts;
 import exergue.source.works.WorkEntry;
 import java.util.List;
@@ -71,7 +73,25 @@ final class ListedKeys {
         Key<Optional<Written<FindSpot.Kind>>> kind = keys.may("kind",
                 Texts.oneOf(List.of(FindSpot.Kind.values()), FindSpot.Kind::words, ""),
                 "How the coins came to light; find tables are made for those that say it.", "hoard");
-        return keys.block(f -> new FindSpot(f.site().entry(), f.get(name), f.get(exact), f.get(mayPrint).value(), f.get(kind)));
+        Key<Optional<FindsElsewhere>> compared = keys.may("compared-with", findsElsewhere(),
+                "Other finds, with which its coins are compared period by period.", "");
+        return keys.block(f -> new FindSpot(f.site().entry(), f.get(name), f.get(exact), f.get(mayPrint).value(), f.get(kind), f.get(compared)));
+    }
+
+    private static Block<FindsElsewhere> findsElsewhere() {
+        Keys keys = new Keys("the finds compared");
+        Key<Written<String>> title = keys.must("title", Texts.WORDS, "What they are, as printed.", "nine sites of the coast");
+        Key<List<FindsElsewhere.Period>> periods = keys.or("periods", new ListOf<>(period()), "",
+                "Their coins by period. Only the proportions count: coins per thousand will do as well.", "[{period: archon-1, coins: 310}]");
+        Key<Written<Integer>> others = keys.or("others", Texts.WHOLE_NUMBER, "0", "Coins of periods that the catalogue has not.", "9");
+        return keys.block(f -> new FindsElsewhere(f.get(title), f.get(periods), f.get(others)));
+    }
+
+    private static Block<FindsElsewhere.Period> period() {
+        Keys keys = new Keys("a period of the finds compared");
+        Key<Written<String>> ruler = keys.must("period", Texts.ID, "The ruler or period, from rulers.yaml.", "archon-1");
+        Key<Written<Integer>> coins = keys.must("coins", Texts.WHOLE_NUMBER, "How many coins.", "310");
+        return keys.block(f -> new FindsElsewhere.Period(f.get(ruler), f.get(coins)));
     }
 
     private static Block<Collection> collection() {

@@ -1,6 +1,7 @@
 package exergue.study.figure;
 
 import exergue.finding.NearMiss;
+import exergue.study.density.FinenessSubject;
 import exergue.study.die.show.DieSubject;
 import exergue.study.weight.WeightSubject;
 import java.util.List;
@@ -9,7 +10,7 @@ import java.util.Optional;
 /** Everything that can be shown of groups of coins. */
 public final class Subjects {
 
-    private static final List<Subject> ALL = List.of(new WeightSubject(), new DieSubject());
+    private static final List<Subject> ALL = List.of(new WeightSubject(), new DieSubject(), new FinenessSubject());
 
     private Subjects() { }
 

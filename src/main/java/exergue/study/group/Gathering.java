@@ -73,7 +73,8 @@ public final class Gathering {
         OptionalDouble axis = type.hasAxis() ? figure(coin, type, choice, Kind.AXIS) : OptionalDouble.empty();
         OptionalDouble onTheClock = axis.isPresent() ? OptionalDouble.of(axis.getAsDouble() % HOURS) : axis;
         return new Member(coin, type, weight, weight.isPresent() && coin.weightInStatistics(),
-                weighed.map(Gathering::places).orElse(0), diameter, onTheClock, struck);
+                weighed.map(Gathering::places).orElse(0), diameter, onTheClock,
+                choice.choose(coin, type, Kind.DENSITY).figure().filter(Figure::isExact).map(Reading.Read::first), struck);
     }
 
     private static int places(Reading.Read read) {

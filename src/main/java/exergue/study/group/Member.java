@@ -1,8 +1,10 @@
 package exergue.study.group;
 
+import exergue.measure.Quantity;
 import exergue.model.Coin;
 import exergue.model.Type;
 import exergue.study.die.StruckCoin;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -13,10 +15,11 @@ import java.util.OptionalDouble;
  * @param weightPlaces decimals of a gram that the record of the weight supports
  * @param diameter in millimetres, of two figures their mean; empty where there is none, or the outline is no longer whole
  * @param axis     in clock hours, 12 as 0; empty where there is none
+ * @param density  in g/cm³; empty where there is none
  * @param struck   what its entry says of its dies
  */
 public record Member(Coin coin, Type type, OptionalDouble weight, boolean counts, int weightPlaces, OptionalDouble diameter, OptionalDouble axis,
-                     StruckCoin struck) {
+                     Optional<Quantity> density, StruckCoin struck) {
 
     public String id() {
         return coin.id().value();

@@ -1,0 +1,2 @@
+/** What densities of groups of coins tell of their alloy. */
+package exergue.study.density;
