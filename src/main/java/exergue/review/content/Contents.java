@@ -1,9 +1,7 @@
 package exergue.review.content;
 
 import exergue.model.Catalogue;
-import exergue.model.Coin;
 import exergue.model.NaturalOrder;
-import exergue.model.Type;
 import exergue.model.Written;
 import java.util.Collections;
 import java.util.Comparator;
@@ -60,10 +58,8 @@ public record Contents(SortedMap<Section, Map<String, Object>> sections, Map<Sec
     }
 
     private static String id(Object entry) {
-        if (entry instanceof Coin coin) {
-            return coin.id().value();
-        }
-        return entry instanceof Type type ? type.id().value() : RecordText.of(entry);
+        return entry instanceof Record record ? Components.of(record).stream().filter(component -> component.name().equals("id"))
+                .map(component -> RecordText.of(component.in(record))).findFirst().orElseGet(() -> RecordText.of(entry)) : RecordText.of(entry);
     }
 
     /** Two entries of one id are a fault of the source that is told of elsewhere; here neither may hide the other. */

@@ -26,12 +26,11 @@ import java.util.TreeMap;
 public final class Facts {
 
     /** Follows from what is said elsewhere, or is the name the entry goes by. */
-    private static final Set<String> PASSED_OVER = Set.of("Measurement.convention", "Convention.id", "Coin.id", "Type.id", "Work.id",
-            "Mint.id", "Ruler.id", "FindSpot.id", "Collection.id", "Chapter.path", "Metal.id", "Era.id", "FormerNumber.coin",
-            "alsoMeasured.by");
+    private static final Set<String> PASSED_OVER = Set.of("Measurement.convention", "Chapter.path", "Metal.id", "Era.id",
+            "FormerNumber.coin", "id", "alsoMeasured.by");
 
     /** Names of the model that no author knows; what is in them stands as if it were one level up. */
-    private static final Set<String> TRANSPARENT = Set.of("readings", "spans", "item");
+    private static final Set<String> TRANSPARENT = Set.of("Measurement.readings", "Limits.spans", "Work.description", "Item.item");
 
     private static final String WITHHELD = "an exact place, which is not shown";
 
@@ -74,8 +73,9 @@ public final class Facts {
         List<Components> components = Components.of(record);
         for (int nth = 0; nth < components.size(); nth++) {
             String name = components.get(nth).name();
-            Field there = at.below(nth, TRANSPARENT.contains(name) ? "" : name);
-            if (PASSED_OVER.contains(record.getClass().getSimpleName() + "." + name) || PASSED_OVER.contains(there.path())) {
+            String component = record.getClass().getSimpleName() + "." + name;
+            Field there = at.below(nth, TRANSPARENT.contains(component) ? "" : name);
+            if (PASSED_OVER.contains(component) || PASSED_OVER.contains(there.path())) {
                 continue;
             }
             if (record instanceof FindSpot spot && name.equals("exact")) {
