@@ -23,6 +23,13 @@ public record Spread(double median, double mad) {
         return new Spread(median, median(figures.stream().map(figure -> Math.abs(figure - median)).toList()));
     }
 
+    /** @param sorted the least first; at least one figure */
+    public static Spread ofSorted(double[] sorted) {
+        double median = middle(sorted);
+        double[] deviations = Arrays.stream(sorted).map(figure -> Math.abs(figure - median)).sorted().toArray();
+        return new Spread(median, middle(deviations));
+    }
+
     /** The same middle, with a spread of no less than {@code least}: equal weights must not make every coin an outlier. */
     Spread atLeast(double least) {
         return new Spread(median, Math.max(mad, least));
@@ -44,6 +51,10 @@ public record Spread(double median, double mad) {
         }
         double[] sorted = figures.stream().mapToDouble(Double::doubleValue).toArray();
         Arrays.sort(sorted);
+        return middle(sorted);
+    }
+
+    private static double middle(double[] sorted) {
         int half = sorted.length / 2;
         return sorted.length % 2 == 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2;
     }

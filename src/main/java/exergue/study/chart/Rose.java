@@ -15,10 +15,11 @@ public record Rose(List<Dial> dials) implements Chart {
      *
      * @param name   printed below the dial
      * @param note   printed below the name: "n = 43"
-     * @param counts twelve, from twelve o'clock on
+     * @param counts twelve, from twelve o'clock on; an axis midway between two hours counts half for each
      * @param mean   mean direction in hours, drawn as a stroke; empty for none
+     * @param both   whether the stroke runs on in the opposite direction
      */
-    public record Dial(String name, String note, List<Integer> counts, Optional<Double> mean) {
+    public record Dial(String name, String note, List<Double> counts, Optional<Double> mean, boolean both) {
         public Dial {
             counts = List.copyOf(counts);
         }

@@ -32,7 +32,7 @@ final class RoseDrawing {
 
     private void dial(Rose.Dial dial, Point middle) {
         paper.circle(middle, RADIUS, "none");
-        double most = Math.max(1, dial.counts().stream().mapToInt(Integer::intValue).max().orElse(1));
+        double most = Math.max(1, dial.counts().stream().mapToDouble(Double::doubleValue).max().orElse(1));
         for (int hour = 0; hour < HOURS; hour++) {
             if (dial.counts().get(hour) > 0) {
                 sector(middle, hour, RADIUS * Math.sqrt(dial.counts().get(hour) / most));
@@ -42,7 +42,8 @@ final class RoseDrawing {
             Point numeral = onTheDial(middle, hour, RADIUS + NUMERALS);
             paper.text(new Point(numeral.x(), numeral.y() + 2.7), "middle", String.valueOf(hour == 0 ? HOURS : hour));
         }
-        dial.mean().ifPresent(mean -> paper.line(middle, onTheDial(middle, mean, RADIUS + 2.5), 1.4));
+        dial.mean().ifPresent(mean -> paper.line(dial.both() ? onTheDial(middle, mean + HOURS / 2.0, RADIUS + 2.5) : middle,
+                onTheDial(middle, mean, RADIUS + 2.5), 1.4));
         double foot = middle.y() + RADIUS + 2 * NUMERALS + 8;
         paper.text(new Point(middle.x(), foot), "middle", dial.name());
         paper.text(new Point(middle.x(), foot + 10), "middle", dial.note());

@@ -1,6 +1,8 @@
 package exergue.study.figure;
 
 import exergue.finding.NearMiss;
+import exergue.study.axis.AxisSubject;
+import exergue.study.diameter.DiameterSubject;
 import exergue.study.density.FinenessSubject;
 import exergue.study.die.show.DieSubject;
 import exergue.study.weight.WeightSubject;
@@ -10,7 +12,7 @@ import java.util.Optional;
 /** Everything that can be shown of groups of coins. */
 public final class Subjects {
 
-    private static final List<Subject> ALL = List.of(new WeightSubject(), new DieSubject(), new FinenessSubject());
+    private static final List<Subject> ALL = List.of(new WeightSubject(), new AxisSubject(), new DiameterSubject(), new DieSubject(), new FinenessSubject());
 
     private Subjects() { }
 

@@ -3,6 +3,7 @@ package exergue.study.figure;
 import exergue.measure.PrintForm;
 import exergue.model.Language;
 import exergue.model.StudyWord;
+import exergue.model.Worded;
 import exergue.study.Figure;
 import exergue.study.statistic.Interval;
 import java.util.Optional;
@@ -19,12 +20,12 @@ public record Wording(Language language, PrintForm form) {
     public static final Wording PLAIN = new Wording(Language.ENGLISH,
             new PrintForm(2, 0, PrintForm.DEFAULT.rounding(), ".", " ", "h"));
 
-    public String of(StudyWord word) {
+    public String of(Worded word) {
         return word.in(language);
     }
 
     /** The word's text with its places filled: {n} and what it stands for, by turns. */
-    public String of(StudyWord word, String... places) {
+    public String of(Worded word, String... places) {
         String text = of(word);
         for (int i = 0; i + 1 < places.length; i += 2) {
             text = text.replace("{" + places[i] + "}", places[i + 1]);

@@ -81,7 +81,7 @@ final class WeightSteps {
 
     private Histogram.Mark mark(CoinGroup.WeightStandard standard) {
         double weight = Standard.weight(standard);
-        String name = standard.name().map(written -> written.value()).orElse(wording.of(StudyWord.STANDARD));
+        String name = Standard.name(standard, wording);
         return new Histogram.Mark(weight, name + " " + wording.with(wording.number(weight, wording.form().weightDecimals()), "g"));
     }
 

@@ -1,5 +1,6 @@
 package exergue.study.weight;
 
+import exergue.model.CoinGroup;
 import exergue.study.Summary;
 import exergue.study.figure.Exhibit;
 import exergue.study.figure.Request;
@@ -8,6 +9,7 @@ import exergue.study.figure.Wording;
 import exergue.study.group.Coins;
 import exergue.study.statistic.Intervals;
 import exergue.study.statistic.KernelDensity;
+import exergue.study.statistic.Peak;
 import java.util.List;
 import java.util.Optional;
 
@@ -23,7 +25,7 @@ public final class WeightSubject implements Subject {
 
     @Override
     public List<String> forms() {
-        return List.of("table", "frequencies", "histogram");
+        return List.of("table", "frequencies", "histogram", "comparison", "outliers", "standard");
     }
 
     @Override
@@ -31,18 +33,26 @@ public final class WeightSubject implements Subject {
         if (request.groups().stream().allMatch(group -> group.weights().length == 0)) {
             return Optional.empty();
         }
-        return Optional.of(switch (form) {
-            case "table" -> new WeightSummary(request).table();
-            case "frequencies" -> new WeightSteps(request).table();
-            case "histogram" -> new WeightSteps(request).histogram();
+        return switch (form) {
+            case "table" -> Optional.of(new WeightSummary(request).table());
+            case "frequencies" -> Optional.of(new WeightSteps(request).table());
+            case "histogram" -> Optional.of(new WeightSteps(request).histogram());
+            case "comparison" -> Optional.of(new WeightComparison(request)).filter(comparison -> !comparison.isEmpty())
+                    .map(WeightComparison::table);
+            case "outliers" -> Optional.of(new WeightOutliers(request).table());
+            case "standard" -> new StandardTable(request).table().map(table -> table);
             default -> throw new IllegalArgumentException(form);
-        });
+        };
     }
 
     @Override
     public List<String> figures() {
         return List.of("coins", "weighed coins", "damaged coins", "mean weight", "median weight", "least weight", "greatest weight",
-                "standard deviation of weight", "interval of mean weight", "peak weight");
+                "standard deviation of weight", "interval of mean weight", "peak weight", "interval of peak weight", "distance from standard", "standard weight");
+    }
+
+    private static Optional<Double> standard(Coins coins) {
+        return coins.declared().flatMap(CoinGroup::standard).map(Standard::weight);
     }
 
     @Override
@@ -62,6 +72,10 @@ public final class WeightSubject implements Subject {
                     .map(s -> s.sd().getAsDouble()), d + 1), UNIT);
             case "interval of mean weight" -> wording.with(wording.interval(Intervals.ofMean(weights), d), UNIT);
             case "peak weight" -> wording.with(wording.number(KernelDensity.of(weights).map(KernelDensity::peak), d), UNIT);
+            case "interval of peak weight" -> wording.with(wording.interval(Peak.of(weights).map(Peak::interval), d), UNIT);
+            case "standard weight" -> wording.with(wording.number(standard(coins), d), UNIT);
+            case "distance from standard" -> wording.with(KernelDensity.of(weights).map(KernelDensity::peak)
+                    .flatMap(peak -> standard(coins).map(standard -> wording.signed(peak - standard, d))).orElse(Wording.NONE), UNIT);
             default -> throw new IllegalArgumentException(name);
         };
     }

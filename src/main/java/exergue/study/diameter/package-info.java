@@ -1,0 +1,2 @@
+/** What diameters of groups tell. */
+package exergue.study.diameter;
