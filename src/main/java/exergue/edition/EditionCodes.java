@@ -72,6 +72,11 @@ public final class EditionCodes {
             "None of the coins has a figure of this kind that counts, so the block is left out of the book.",
             "show: weights\nof: lost-coins", "show: weights\nof: drachms");
 
+    public static final Code TOO_MANY_GROUPS = new Code("too-many-groups", Severity.ERROR,
+            "A chart is asked for of more groups than have room in it",
+            "A histogram has a panel for each group, a scatter a mark, and no more of them than can be told apart on a page.",
+            "show: weights\nof: every-type\nas: histogram", "show: weights\nof: drachms, obols\nas: histogram");
+
     public static final Code CAPTION_OF_OTHER_KIND = new Code("caption-of-other-kind", Severity.ERROR,
             "A caption calls a table a figure, or a chart a table",
             "Tables and figures are numbered apart, so the number would stand in the wrong list.",
@@ -82,6 +87,6 @@ public final class EditionCodes {
 
     public static List<Code> all() {
         return List.of(UNKNOWN_COUNTER, COUNT_CONTRADICTED, COUNT_NOT_BORNE_OUT, SEE_LEADS_NOWHERE, UNKNOWN_SUBJECT, UNKNOWN_FORM,
-                UNKNOWN_GROUP, UNKNOWN_FIGURE, DIVIDED_GROUP, STEPS_NOT_READ, NOTHING_TO_SHOW, CAPTION_OF_OTHER_KIND);
+                UNKNOWN_GROUP, UNKNOWN_FIGURE, DIVIDED_GROUP, STEPS_NOT_READ, NOTHING_TO_SHOW, TOO_MANY_GROUPS, CAPTION_OF_OTHER_KIND);
     }
 }

@@ -32,7 +32,8 @@ class CommandTest {
     private Path folder;
 
     static Stream<String> commands() {
-        return Stream.of("", "typeset", "check", "reading", "agreement", "gauge", "match", "start", "numbers", "collate", "explain");
+        return Stream.of("", "typeset", "check", "reading", "agreement", "gauge", "metrology", "match", "start", "numbers", "collate",
+                "explain");
     }
 
     @ParameterizedTest

@@ -55,6 +55,13 @@ public final class ChapterFigures {
         if (subject.isEmpty() || groups.isEmpty() || form.isEmpty()) {
             return List.of();
         }
+        int most = subject.get().most(form.get());
+        if (groups.get().size() > most) {
+            report(EditionCodes.TOO_MANY_GROUPS, asked.place(), "Of “" + said(asked, FigureKey.OF) + "” there are " + groups.get().size()
+                    + " groups, and " + most + " at most have room as " + form.get() + ".",
+                    "Name fewer groups, or make two blocks of them.");
+            return List.of();
+        }
         Optional<Exhibit> exhibit = subject.get().show(form.get(), new Request(groups.get(), StepsWritten.in(asked, findings), wording));
         if (exhibit.isEmpty()) {
             report(EditionCodes.NOTHING_TO_SHOW, asked.place(), "Of “" + said(asked, FigureKey.OF) + "” there are no "

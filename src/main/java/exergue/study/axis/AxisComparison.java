@@ -18,6 +18,7 @@ final class AxisComparison {
     private final Wording wording;
     private final List<List<String>> rows = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
+    private final List<String> alike = new ArrayList<>();
 
     AxisComparison(Request request) {
         this.wording = request.wording();
@@ -36,6 +37,11 @@ final class AxisComparison {
     }
 
     FigureTable table() {
+        if (rows.size() == 1 && alike.size() == 1) {
+            notes.addAll(alike);
+        } else if (!alike.isEmpty()) {
+            notes.add(wording.of(notes.size() == 1 ? StudyWord.NONE_DIFFER : StudyWord.OTHERS_ALIKE));
+        }
         return FigureTable.of(List.of(wording.of(StudyWord.GROUPS), wording.of(StudyWord.N), wording.of(AxisWord.WITHIN_HOUR),
                 wording.of(AxisWord.FISHER)), rows, notes);
     }
@@ -48,7 +54,7 @@ final class AxisComparison {
         double p = probability(near, one.n(), nearOther, other.n());
         rows.add(List.of(first.name() + " / " + second.name(), one.n() + ", " + other.n(), near + ", " + nearOther, wording.probability(p)));
         boolean stricter = (double) near / one.n() >= (double) nearOther / other.n();
-        notes.add(wording.of(p < LEVEL ? AxisWord.STRICTER : AxisWord.AS_STRICT, "first", (p >= LEVEL || stricter ? first : second).name(),
+        (p < LEVEL ? notes : alike).add(wording.of(p < LEVEL ? AxisWord.STRICTER : AxisWord.AS_STRICT, "first", (p >= LEVEL || stricter ? first : second).name(),
                 "second", (p >= LEVEL || stricter ? second : first).name()));
     }
 

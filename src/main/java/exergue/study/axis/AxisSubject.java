@@ -11,6 +11,9 @@ import java.util.Optional;
 /** Die-axes of groups. */
 public final class AxisSubject implements Subject {
 
+    /** Dials that stand on a page with their caption, four in a row. */
+    private static final int DIALS = 12;
+
     @Override
     public String word() {
         return "axes";
@@ -34,6 +37,11 @@ public final class AxisSubject implements Subject {
                     .map(AxisComparison::table);
             default -> throw new IllegalArgumentException(form);
         };
+    }
+
+    @Override
+    public int most(String form) {
+        return form.equals("rose") ? DIALS : Integer.MAX_VALUE;
     }
 
     @Override

@@ -64,13 +64,16 @@ final class AxisTables {
         if (mean.isEmpty()) {
             return Wording.NONE;
         }
-        String one = hour(mean.get(), wording);
-        return axes.inTwoDirections() ? one + "/" + hour((mean.get() + HOURS / 2.0) % HOURS, wording) : one;
+        double tenths = Math.rint(mean.get() * 10) / 10;
+        if (!axes.inTwoDirections()) {
+            return hour(tenths % HOURS, wording);
+        }
+        double first = tenths % (HOURS / 2.0);
+        return hour(first, wording) + "/" + hour(first + HOURS / 2.0, wording);
     }
 
-    /** To a tenth of an hour; what rounds to nothing is twelve o'clock. */
-    private static String hour(double hour, Wording wording) {
-        double tenths = Math.rint(hour * 10) / 10 % HOURS;
+    /** To a tenth of an hour; less than one is after twelve o'clock. */
+    private static String hour(double tenths, Wording wording) {
         return wording.number(tenths < 1 ? tenths + HOURS : tenths, 1);
     }
 

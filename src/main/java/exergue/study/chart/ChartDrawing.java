@@ -8,6 +8,13 @@ public final class ChartDrawing {
 
     private ChartDrawing() { }
 
+    /** The chart as a file of its own. @param title what it shows, in words */
+    public static String file(Chart chart, String title) {
+        String svg = svg(chart);
+        int head = svg.indexOf('\n') + 1;
+        return svg.substring(0, head) + "<title>" + SvgPaper.escaped(title) + "</title>\n" + svg.substring(head);
+    }
+
     /** The chart as SVG, {@code viewBox} in points. */
     public static String svg(Chart chart) {
         if (chart instanceof Histogram histogram) {

@@ -113,7 +113,7 @@ final class SvgPaper {
         return figure.equals("-0.00") ? "0" : figure.replaceFirst("\\.?0+$", "");
     }
 
-    private static String escaped(String words) {
+    static String escaped(String words) {
         return words.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
     }
 }

@@ -25,6 +25,8 @@ public final class DiameterSubject implements Subject {
     private static final List<Worded> STATISTICS = List.of(AxisWord.DIAMETERS, StudyWord.MEAN, StudyWord.SD, StudyWord.MEDIAN,
             StudyWord.QUARTILES, StudyWord.SPAN);
     private static final String UNIT = "mm";
+    /** Marks that stay apart. */
+    private static final int MARKS = 6;
 
     @Override
     public String word() {
@@ -89,6 +91,11 @@ public final class DiameterSubject implements Subject {
         return wording.of(AxisWord.SERIES_ALT, "name", group.name(), "n", String.valueOf(points.size()), "from", wording.number(across[0], d),
                 "to", wording.number(across[across.length - 1], d), "least", wording.number(up[0], places),
                 "greatest", wording.number(up[up.length - 1], places));
+    }
+
+    @Override
+    public int most(String form) {
+        return form.equals("scatter") ? MARKS : Integer.MAX_VALUE;
     }
 
     @Override

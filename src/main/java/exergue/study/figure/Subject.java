@@ -16,6 +16,11 @@ public interface Subject {
     /** Empty where the coins have nothing to show. @param form one of {@link #forms} */
     Optional<Exhibit> show(String form, Request request);
 
+    /** As many groups fit into one table or chart of this form. */
+    default int most(String form) {
+        return Integer.MAX_VALUE;
+    }
+
     /** The single figures it has for running text: "mean weight". */
     List<String> figures();
 

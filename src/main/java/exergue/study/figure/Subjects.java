@@ -8,16 +8,23 @@ import exergue.study.die.show.DieSubject;
 import exergue.study.weight.WeightSubject;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Everything that can be shown of groups of coins. */
 public final class Subjects {
 
-    private static final List<Subject> ALL = List.of(new WeightSubject(), new AxisSubject(), new DiameterSubject(), new DieSubject(), new FinenessSubject());
+    private static final List<Subject> METROLOGY = List.of(new WeightSubject(), new AxisSubject(), new DiameterSubject());
+    private static final List<Subject> ALL = Stream.concat(METROLOGY.stream(), Stream.of(new DieSubject(), new FinenessSubject())).toList();
 
     private Subjects() { }
 
     public static List<Subject> all() {
         return ALL;
+    }
+
+    /** Those of what is measured. */
+    public static List<Subject> metrology() {
+        return METROLOGY;
     }
 
     public static List<String> words() {

@@ -23,6 +23,7 @@ final class WeightComparison {
     private final List<Coins> groups;
     private final List<List<String>> rows = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
+    private final List<String> alike = new ArrayList<>();
 
     WeightComparison(Request request) {
         this.wording = request.wording();
@@ -41,6 +42,11 @@ final class WeightComparison {
 
     FigureTable table() {
         notes.add(0, wording.of(StudyWord.COMPARISON_NOTE));
+        if (rows.size() == 1 && alike.size() == 1) {
+            notes.addAll(alike);
+        } else if (!alike.isEmpty()) {
+            notes.add(wording.of(notes.size() == 1 ? StudyWord.NONE_DIFFER : StudyWord.OTHERS_ALIKE));
+        }
         return FigureTable.of(List.of(wording.of(StudyWord.GROUPS), wording.of(StudyWord.N), wording.of(StudyWord.MEDIAN_DIFFERENCE),
                 "U", "p", wording.of(StudyWord.SHARE), "D", "p"), rows, notes);
     }
@@ -56,20 +62,23 @@ final class WeightComparison {
                 wording.number(ranks.u(), ranks.u() == Math.rint(ranks.u()) ? 0 : 1) + (ranks.exact() ? "" : "*"),
                 wording.probability(ranks.p()), wording.number(ranks.share(), 2),
                 wording.number(distribution.d(), 2) + (distribution.exact() ? "" : "*"), wording.probability(distribution.p())));
-        notes.add(words(first, second, ranks, distribution));
+        words(first, second, ranks, distribution);
     }
 
-    private String words(Coins first, Coins second, RankTest ranks, DistributionTest distribution) {
+    /** Differences are told one by one, the rest in one sentence. */
+    private void words(Coins first, Coins second, RankTest ranks, DistributionTest distribution) {
         boolean heavier = ranks.share() >= 0.5;
         String more = heavier ? first.name() : second.name();
         String less = heavier ? second.name() : first.name();
         if (Math.min(first.weights().length, second.weights().length) < FEWEST) {
-            return filled(StudyWord.TOO_FEW_TO_COMPARE, more, less, ranks);
+            notes.add(filled(StudyWord.TOO_FEW_TO_COMPARE, more, less, ranks));
+        } else if (ranks.p() < LEVEL) {
+            notes.add(filled(StudyWord.HEAVIER, more, less, ranks));
+        } else if (distribution.p() < LEVEL) {
+            notes.add(filled(StudyWord.OTHERWISE_SPREAD, first.name(), second.name(), ranks));
+        } else {
+            alike.add(filled(StudyWord.NO_DIFFERENCE, first.name(), second.name(), ranks));
         }
-        if (ranks.p() < LEVEL) {
-            return filled(StudyWord.HEAVIER, more, less, ranks);
-        }
-        return filled(distribution.p() < LEVEL ? StudyWord.OTHERWISE_SPREAD : StudyWord.NO_DIFFERENCE, first.name(), second.name(), ranks);
     }
 
     private String filled(StudyWord sentence, String first, String second, RankTest ranks) {

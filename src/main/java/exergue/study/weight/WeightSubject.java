@@ -17,6 +17,8 @@ import java.util.Optional;
 public final class WeightSubject implements Subject {
 
     private static final String UNIT = "g";
+    /** Panels of a histogram that stand on a page with their caption. */
+    private static final int PANELS = 7;
 
     @Override
     public String word() {
@@ -43,6 +45,11 @@ public final class WeightSubject implements Subject {
             case "standard" -> new StandardTable(request).table().map(table -> table);
             default -> throw new IllegalArgumentException(form);
         };
+    }
+
+    @Override
+    public int most(String form) {
+        return form.equals("histogram") ? PANELS : Integer.MAX_VALUE;
     }
 
     @Override
