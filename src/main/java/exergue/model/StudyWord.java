@@ -69,10 +69,10 @@ public enum StudyWord implements Worded {
             + "approximations for large samples, otherwise counted exactly. “First heavier” is the share of all pairs of coins, one from each "
             + "group, in which that of the first is the heavier. The p are not corrected for the number of comparisons; a difference is "
             + "spoken of where p is below 0.05.",
-            "U et son p selon Mann et Whitney 1947, D et son p selon Kolmogorov et Smirnov, tous deux bilatéraux ; avec un astérisque "
-            + "selon leurs approximations pour grands échantillons, sinon par dénombrement exact. « Premier plus lourd » : part de "
+            "U et son p selon Mann et Whitney 1947, D et son p selon Kolmogorov et Smirnov, tous deux bilatéraux\u202F; avec un astérisque "
+            + "selon leurs approximations pour grands échantillons, sinon par dénombrement exact. «\u202FPremier plus lourd\u202F»\u202F: part de "
             + "toutes les paires de monnaies, une de chaque groupe, où celle du premier est la plus lourde. Les p ne sont pas corrigés pour "
-            + "le nombre des comparaisons ; on parle d’un écart quand p est inférieur à 0,05.",
+            + "le nombre des comparaisons\u202F; on parle d’un écart quand p est inférieur à 0,05.",
             "U und sein p nach Mann und Whitney 1947, D und sein p nach Kolmogorow und Smirnow, beide zweiseitig; mit Stern nach ihren Näherungen "
             + "für große Stichproben, sonst genau ausgezählt. „Erste schwerer“ ist der Anteil aller Münzpaare, je eine aus jeder Gruppe, in denen "
             + "die der ersten die schwerere ist. Die p sind nicht für die Zahl der Vergleiche berichtigt; von einem Unterschied ist die Rede, wo p "
@@ -83,14 +83,14 @@ public enum StudyWord implements Worded {
             + "differenza dove p è inferiore a 0,05."),
     HEAVIER("{first} is heavier than {second}: of two coins, one from each, that of the first is the heavier {share} times in a hundred, which "
             + "chance alone would seldom bring about.",
-            "{first} est plus lourd que {second} : de deux monnaies, une de chaque groupe, celle du premier est la plus lourde {share} fois "
+            "{first} est plus lourd que {second}\u202F: de deux monnaies, une de chaque groupe, celle du premier est la plus lourde {share} fois "
             + "sur cent, ce que le hasard seul produirait rarement.",
             "{first} ist schwerer als {second}: Von zwei Münzen, je eine aus jeder Gruppe, ist die der ersten in {share} von hundert Fällen die "
             + "schwerere, was der Zufall allein selten zustande brächte.",
             "{first} è più pesante di {second}: di due monete, una per gruppo, quella del primo è la più pesante {share} volte su cento, il che il "
             + "caso da solo produrrebbe di rado."),
     NO_DIFFERENCE("{first} and {second}: no difference that chance alone could not bring about.",
-            "{first} et {second} : aucun écart que le hasard seul ne puisse produire.",
+            "{first} et {second}\u202F: aucun écart que le hasard seul ne puisse produire.",
             "{first} und {second}: kein Unterschied, den nicht der Zufall allein zustande brächte.",
             "{first} e {second}: nessuna differenza che il caso da solo non possa produrre."),
     OTHERS_ALIKE("Between the other groups there is no difference that chance alone could not bring about.",
@@ -102,10 +102,10 @@ public enum StudyWord implements Worded {
             "Zwischen keinen zwei der Gruppen gibt es einen Unterschied, den nicht der Zufall allein zustande brächte.",
             "Fra nessuno dei gruppi c’è una differenza che il caso da solo non possa produrre."),
     OTHERWISE_SPREAD("{first} and {second}: neither tends to be the heavier, but their weights are differently spread.",
-            "{first} et {second} : aucun des deux ne tend à être plus lourd, mais leurs poids sont autrement répartis.",
+            "{first} et {second}\u202F: aucun des deux ne tend à être plus lourd, mais leurs poids sont autrement répartis.",
             "{first} und {second}: Keine ist im Ganzen die schwerere, doch sind ihre Gewichte verschieden verteilt.",
             "{first} e {second}: nessuno dei due tende a essere più pesante, ma i loro pesi sono distribuiti diversamente."),
-    TOO_FEW_TO_COMPARE("{first} and {second}: too few coins to tell.", "{first} et {second} : trop peu de monnaies pour conclure.",
+    TOO_FEW_TO_COMPARE("{first} and {second}: too few coins to tell.", "{first} et {second}\u202F: trop peu de monnaies pour conclure.",
             "{first} und {second}: zu wenige Münzen für ein Urteil.", "{first} e {second}: troppo poche monete per giudicare."),
 
     COIN("Coin", "Monnaie", "Münze", "Moneta"),
@@ -123,15 +123,15 @@ public enum StudyWord implements Worded {
             "Nessuna delle {n} monete dista più di 3,5 dalla mediana del suo gruppo secondo lo z modificato di Iglewicz e Hoaglin 1993."),
 
     STANDARD_HEAD("standard", "étalon", "Sollgewicht", "peso teorico"),
-    PEAK_INTERVAL("95 % interval of the peak", "intervalle à 95 % du pic", "95-%-Intervall des Gipfels", "intervallo al 95 % del picco"),
+    PEAK_INTERVAL("95 % interval of the peak", "intervalle à 95\u202F% du pic", "95-%-Intervall des Gipfels", "intervallo al 95\u00A0% del picco"),
     DISTANCE("peak less standard", "pic moins étalon", "Gipfel minus Sollgewicht", "picco meno peso teorico"),
-    DISTANCE_INTERVAL("its 95 % interval", "son intervalle à 95 %", "dessen 95-%-Intervall", "il suo intervallo al 95 %"),
+    DISTANCE_INTERVAL("its 95 % interval", "son intervalle à 95\u202F%", "dessen 95-%-Intervall", "il suo intervallo al 95\u00A0%"),
     WEAR_LOSS("lost by wear", "perdu par usure", "Verlust durch Abnutzung", "perso per usura"),
     DISTANCE_CORRECTED("peak less standard, wear made good", "pic moins étalon, usure compensée", "Gipfel minus Sollgewicht, Abnutzung ausgeglichen",
             "picco meno peso teorico, usura compensata"),
     STANDARD_NOTE("All in grams. The peak is that of a Gaussian kernel density with Silverman’s bandwidth; its interval is a percentile bootstrap "
             + "of 999 samples and wants ten coins.",
-            "En grammes. Le pic est celui d’une densité à noyau gaussien avec la largeur de bande de Silverman ; son intervalle est un bootstrap "
+            "En grammes. Le pic est celui d’une densité à noyau gaussien avec la largeur de bande de Silverman\u202F; son intervalle est un bootstrap "
             + "par percentiles de 999 échantillons et demande dix monnaies.",
             "Alles in Gramm. Der Gipfel ist der einer Kerndichte mit Gaußkern und Silvermans Bandbreite; sein Intervall ist ein Perzentil-Bootstrap "
             + "aus 999 Stichproben und verlangt zehn Münzen.",
@@ -141,15 +141,15 @@ public enum StudyWord implements Worded {
             "Der Verlust durch Abnutzung ist die Rate des Verfassers mal die Jahre im Umlauf.",
             "La perdita per usura è il tasso dell’autore per gli anni d’uso."),
     PEAK_BELOW("{name}: the peak lies {distance} g below {standard}, which is outside its interval.",
-            "{name} : le pic est à {distance} g au-dessous de {standard}, qui est hors de son intervalle.",
+            "{name}\u202F: le pic est à {distance} g au-dessous de {standard}, qui est hors de son intervalle.",
             "{name}: Der Gipfel liegt {distance} g unter {standard}, das außerhalb seines Intervalls ist.",
             "{name}: il picco è {distance} g al di sotto di {standard}, che è fuori dal suo intervallo."),
     PEAK_ABOVE("{name}: the peak lies {distance} g above {standard}, which is outside its interval.",
-            "{name} : le pic est à {distance} g au-dessus de {standard}, qui est hors de son intervalle.",
+            "{name}\u202F: le pic est à {distance} g au-dessus de {standard}, qui est hors de son intervalle.",
             "{name}: Der Gipfel liegt {distance} g über {standard}, das außerhalb seines Intervalls ist.",
             "{name}: il picco è {distance} g al di sopra di {standard}, che è fuori dal suo intervallo."),
     PEAK_AGREES("{name}: the peak lies {distance} g from {standard}, which is within its interval.",
-            "{name} : le pic est à {distance} g de {standard}, qui est dans son intervalle.",
+            "{name}\u202F: le pic est à {distance} g de {standard}, qui est dans son intervalle.",
             "{name}: Der Gipfel liegt {distance} g von {standard} entfernt, das innerhalb seines Intervalls ist.",
             "{name}: il picco dista {distance} g da {standard}, che è nel suo intervallo."),
 
