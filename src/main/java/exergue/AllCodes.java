@@ -5,6 +5,7 @@ import exergue.cite.CiteCodes;
 import exergue.edition.EditionCodes;
 import exergue.finding.Code;
 import exergue.photo.PhotoCodes;
+import exergue.photo.print.PrintCodes;
 import exergue.source.SourceCodes;
 import exergue.study.StudyCodes;
 import exergue.study.match.SheetCodes;
@@ -27,6 +28,7 @@ public final class AllCodes {
         all.addAll(StudyCodes.all());
         all.addAll(SheetCodes.all());
         all.addAll(PhotoCodes.all());
+        all.addAll(PrintCodes.all());
         all.addAll(EditionCodes.all());
         all.addAll(TypesetCodes.all());
         all.addAll(PressCodes.all());

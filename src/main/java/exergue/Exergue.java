@@ -16,6 +16,8 @@ import exergue.model.Catalogue;
 import exergue.photo.Gauged;
 import exergue.photo.GaugedFiles;
 import exergue.photo.PictureCheck;
+import exergue.photo.print.Darkroom;
+import exergue.photo.print.PreparedPictures;
 import exergue.source.Loaded;
 import exergue.source.SourceReader;
 import exergue.study.Plausibility;
@@ -53,9 +55,21 @@ public final class Exergue {
      * @param catalogue empty where so much is wrong that there is none; with errors among the findings it has gaps
      * @param book      made of that catalogue, without page numbers in its text
      * @param works     as their citation style sets them
+     * @param pictures  ready for the page; empty until somebody asks for them
      */
     public record Checked(Tree source, Optional<Catalogue> catalogue, Optional<Book> book, SetWorks works,
-                          Findings findings) { }
+                          Findings findings, Optional<PreparedPictures> pictures) {
+
+        /** Nothing has gone so wrong that there could be no book. */
+        private boolean isSound() {
+            return !findings.hasErrors() && catalogue.isPresent() && book.isPresent();
+        }
+
+        /** The source, and the pictures that were made out of it. */
+        private Tree printed() {
+            return pictures.map(PreparedPictures::tree).orElse(source);
+        }
+    }
 
     /** @param publication empty if there are errors among the findings */
     public record Made(Optional<Publication> publication, Findings findings) { }
@@ -91,7 +105,7 @@ public final class Exergue {
         Optional<Editor.Edited> edited = loaded.catalogue().map(catalogue -> Editor.edit(catalogue, works.full(), PageMap.UNKNOWN));
         Findings arranged = edited.map(Editor.Edited::findings).orElse(Findings.none());
         return new Checked(source, loaded.catalogue(), edited.map(Editor.Edited::book), works,
-                OneCause.of(loaded.findings().and(checks.join()).and(works.findings()).and(arranged)));
+                OneCause.of(loaded.findings().and(checks.join()).and(works.findings()).and(arranged)), Optional.empty());
     }
 
     private static Findings checks(Catalogue catalogue) {
@@ -113,20 +127,41 @@ public final class Exergue {
         return PictureCheck.check(checked.catalogue().get(), path -> Optional.ofNullable(gauged.get(path)));
     }
 
+    /**
+     * Makes the photographs ready for the page, and arranges the book anew with the sizes they turn out to have. A source
+     * with errors stays as it is.
+     */
+    public static Checked pictures(Checked checked, Darkroom darkroom, Progress progress) throws IOException {
+        if (!checked.isSound()) {
+            return checked;
+        }
+        progress.starts(Stage.PICTURES);
+        Catalogue catalogue = checked.catalogue().orElseThrow();
+        PreparedPictures ready = darkroom.prepare(catalogue, checked.source(),
+                (done, of) -> progress.reached("coins", done, of));
+        Editor.Edited edited = Editor.edit(catalogue, checked.works().full(), ready.pictures(), PageMap.UNKNOWN);
+        return new Checked(checked.source(), checked.catalogue(), Optional.of(edited.book()), checked.works(),
+                OneCause.of(checked.findings().and(ready.findings()).and(edited.findings())), Optional.of(ready));
+    }
+
     /** Makes the book alone, without data inside it. */
     public static Made typeset(Checked checked, OutputStream pdf, Progress progress) throws IOException {
         return typeset(checked, Enclosed.NOTHING, Prints.only(pdf), progress);
     }
 
     /**
-     * Makes the book of a source that has been checked; stops where there are errors.
+     * Makes the book of a source that has been checked; stops where there are errors. Photographs that are not ready for
+     * the page are made so in memory.
      *
      * @param enclosed what the file carries besides its pages
      * @param prints   what the book is written to; nothing is if there are errors
      */
     public static Made typeset(Checked checked, Enclosed enclosed, Prints prints, Progress progress)
             throws IOException {
-        if (checked.findings().hasErrors() || checked.catalogue().isEmpty() || checked.book().isEmpty()) {
+        if (checked.isSound() && checked.pictures().isEmpty()) {
+            return typeset(pictures(checked, Darkroom.inMemory(), progress), enclosed, prints, progress);
+        }
+        if (!checked.isSound()) {
             return new Made(Optional.empty(), checked.findings());
         }
         Catalogue catalogue = checked.catalogue().get();
@@ -134,7 +169,7 @@ public final class Exergue {
 
         progress.starts(Stage.TYPESET);
         ForkJoinTask<Stamp> stamp = ForkJoinPool.commonPool().submit(() -> stamp(checked.source()));
-        Setting setting = Setting.of(catalogue, checked.source(), stamp::join, progress::reached);
+        Setting setting = Setting.of(catalogue, checked.printed(), stamp::join, progress::reached);
         try (SetBook set = set(checked, catalogue, setting)) {
             Findings findings = checked.findings().and(set.findings());
             if (findings.hasErrors()) {
@@ -162,7 +197,8 @@ public final class Exergue {
     private static SetBook set(Checked checked, Catalogue catalogue, Setting setting) throws IOException {
         Book book = checked.book().orElseThrow();
         return catalogue.style().indexes().wantsPages()
-                ? PagePasses.set(book, pages -> Editor.edit(catalogue, checked.works().full(), pages).book(), setting)
+                ? PagePasses.set(book, pages -> Editor.edit(catalogue, checked.works().full(),
+                        checked.pictures().orElseThrow().pictures(), pages).book(), setting)
                 : Typesetter.set(book, setting);
     }
 
@@ -175,7 +211,7 @@ public final class Exergue {
     public static Findings web(Checked checked, Publication publication, Function<DataRow, String> linkedData, Sink sink,
                                Progress progress) throws IOException {
         progress.starts(Stage.WEB);
-        Setting setting = Setting.of(checked.catalogue().orElseThrow(), checked.source(),
+        Setting setting = Setting.of(checked.catalogue().orElseThrow(), checked.printed(),
                 () -> stamp(checked.source()), progress::reached);
         Map<String, String> texts = new LinkedHashMap<>();
         publication.rows().forEach(row -> texts.put(Anchors.coin(row.id()), linkedData.apply(row)));

@@ -6,6 +6,7 @@ public enum Stage {
     CHECK("checking the entries"),
     GAUGE("measuring the photographs"),
     ARRANGE("arranging the book"),
+    PICTURES("making the photographs ready"),
     TYPESET("setting the pages"),
     WRITE("writing the book and its data"),
     WEB("making the pages for a browser");

@@ -10,8 +10,10 @@ import exergue.exchange.BookData;
 import exergue.exchange.BookNumbers;
 import exergue.exchange.CoinLinkedData;
 import exergue.files.Delivery;
+import exergue.files.FolderCache;
 import exergue.files.GitCommit;
 import exergue.finding.Findings;
+import exergue.photo.print.Darkroom;
 import exergue.typeset.Attachment;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -35,6 +37,8 @@ final class TypesetCommand implements Callable<Integer> {
     static final String RENUMBERED = "renumbered.csv";
 
     static final String WEB = "web";
+    private static final String CACHE = ".pictures";
+    private static final long ROOM_FOR_TWO = 400L << 20;
     /** Names the files in it; a folder that has one is no part of a source. */
     static final String WEB_LIST = "made-by-exergue.txt";
 
@@ -58,6 +62,11 @@ final class TypesetCommand implements Callable<Integer> {
                     + "no server is needed.")
     private boolean web;
 
+    @Option(names = "--cache", paramLabel = "FOLDER",
+            description = "Folder for pictures that were made out of photographs, so that they need not be made again. It can be "
+                    + "deleted at any time. Default: the hidden folder “.pictures” in DIR.")
+    private Path cache;
+
     @Option(names = "--commit", paramLabel = "NAME",
             description = "State of the source that the book names as its origin. Default: the commit that SOURCE is at, "
                     + "if it lies in a Git repository; changes made since that commit are in the book, but not in the "
@@ -76,9 +85,17 @@ final class TypesetCommand implements Callable<Integer> {
         Path folder = to == null ? source.resolve("book") : to;
         try (StageLines progress = new StageLines(terminal)) {
             Checked checked = Exergue.check(SourceFolder.open(source), progress);
+            checked = Exergue.pictures(checked, Darkroom.with(new FolderCache(cache == null ? folder.resolve(CACHE) : cache),
+                    workers()), progress);
             return checked.findings().hasErrors()
                     ? stopped(checked, checked.findings(), folder) : typeset(checked, folder, progress);
         }
+    }
+
+    /** As many as there are processors, but no more than have room for two large photographs each. */
+    private static int workers() {
+        Runtime java = Runtime.getRuntime();
+        return (int) Math.max(1, Math.min(java.availableProcessors(), java.maxMemory() / ROOM_FOR_TWO));
     }
 
     private int typeset(Checked checked, Path folder, StageLines progress) throws IOException {

@@ -46,6 +46,6 @@ final class PictureMaker {
     private Face face(SidePicture picture, BookWord sideOf, String number, Side side) {
         String alternative = words.of(sideOf) + " " + number + side.description().map(Phrase::plain)
                 .map(text -> words.language().colon() + text).orElse("");
-        return new Face(picture.path(), picture.file(), alternative, picture.width(), picture.height());
+        return new Face(picture.path(), picture.file(), alternative, picture.width(), picture.height(), picture.shape());
     }
 }

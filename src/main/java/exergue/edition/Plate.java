@@ -1,6 +1,5 @@
 package exergue.edition;
 
-import exergue.edition.Specimen.Face;
 import exergue.edition.Specimen.Picture;
 import java.math.BigDecimal;
 import java.util.List;
@@ -52,8 +51,7 @@ public record Plate(String id, String number, String heading, String caption, Li
         public static final BigDecimal GAP = new BigDecimal("1.5");
 
         BigDecimal width() {
-            BigDecimal pictures = picture.faces().stream().map(Face::width).reduce(BigDecimal.ZERO, BigDecimal::add);
-            return picture.faces().size() > 1 ? pictures.add(GAP) : pictures;
+            return picture.faces().size() > 1 ? picture.width().add(GAP) : picture.width();
         }
 
         BigDecimal height() {

@@ -22,8 +22,8 @@ final class PlateLayout {
     private static final int MOST_PLACES = 6;
     /** A plate more weighs more than any unevenness. */
     private static final long PLATE = 1_000_000_000_000L;
-    /** In hundredths of a millimetre of height. */
-    private static final long UNEVEN = 600;
+    /** What a row counts that is all but empty, in hundredths of a millimetre of height. */
+    private static final long UNEVEN = 27_000;
     private static final long NEVER = Long.MAX_VALUE;
 
     private final List<Pair> pairs;
@@ -80,7 +80,7 @@ final class PlateLayout {
         private final List<BigDecimal> filled = new ArrayList<>(List.of(BigDecimal.ZERO));
         private final List<Integer> rowFrom = new ArrayList<>(List.of(0));
 
-        /** @param uneven what it counts that there would have been room for one pair more; 0 for rows that take the least height */
+        /** @param uneven what rows count that have places left; 0 for rows that take the least height */
         PlateRows(int from, long uneven) {
             this.from = from;
             this.uneven = uneven;
@@ -122,8 +122,9 @@ final class PlateLayout {
         private void take(int begin, int end) {
             BigDecimal row = pairs.subList(begin, end).stream().map(Pair::height).reduce(BigDecimal.ZERO, BigDecimal::max)
                     .add(PlateSpace.NUMBER_BELOW).add(begin == from ? BigDecimal.ZERO : LEAST_ABOVE);
-            int empty = most(begin, end) - (end - begin);
-            long here = cost.get(begin - from) + row.multiply(BigDecimal.TEN).longValue() * 10 + uneven * empty * empty;
+            int places = most(begin, end);
+            int empty = places - (end - begin);
+            long here = cost.get(begin - from) + row.multiply(BigDecimal.TEN).longValue() * 10 + uneven * empty * empty / (places * places);
             if (here < cost.get(end - from)) {
                 cost.set(end - from, here);
                 filled.set(end - from, filled.get(begin - from).add(row));

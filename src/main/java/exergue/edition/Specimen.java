@@ -69,6 +69,11 @@ public record Specimen(String id, String number, List<Cell> cells, String line, 
             return Stream.concat(obverse.stream(), reverse.stream()).toList();
         }
 
+        /** Of all its sides without any gap, in mm. */
+        public BigDecimal width() {
+            return faces().stream().map(Face::width).reduce(BigDecimal.ZERO, BigDecimal::add);
+        }
+
         /** Of the higher of its sides, in mm. */
         public BigDecimal height() {
             return faces().stream().map(Face::height).reduce(BigDecimal.ZERO, BigDecimal::max);
@@ -83,6 +88,7 @@ public record Specimen(String id, String number, List<Cell> cells, String line, 
      * @param alternative for a reader who cannot see it
      * @param width       as printed, in mm
      * @param height      as printed, in mm
+     * @param shape       outline of a coin that is cut out, places in per cent of width and height; else empty
      */
-    public record Face(String path, String file, String alternative, BigDecimal width, BigDecimal height) { }
+    public record Face(String path, String file, String alternative, BigDecimal width, BigDecimal height, String shape) { }
 }

@@ -39,6 +39,7 @@ final class Pictures {
         }
         Map<String, Object> value = new LinkedHashMap<>();
         value.put("sides", sides);
+        value.put("width", picture.width());
         value.put("scale", picture.scale());
         value.put("credit", picture.credit().orElse(""));
         return Optional.of(value);
@@ -49,6 +50,7 @@ final class Pictures {
         value.put("address", TreeResources.address(face.path()));
         value.put("alternative", face.alternative());
         value.put("width", millimetres(face.width()));
+        value.put("shape", face.shape());
         value.put("above", halfOf(highest.subtract(face.height())));
         return value;
     }

@@ -25,7 +25,7 @@ class PlateLayoutTest {
     private static List<List<Row>> plates(List<Integer> widths) {
         List<Pair> pairs = new ArrayList<>();
         for (int width : widths) {
-            Optional<Face> face = Optional.of(new Face("o.jpg", "o.jpg", "", new BigDecimal(width), new BigDecimal(width)));
+            Optional<Face> face = Optional.of(new Face("o.jpg", "o.jpg", "", new BigDecimal(width), new BigDecimal(width), ""));
             pairs.add(new Pair("lk-" + pairs.size(), "" + (pairs.size() + 1), new Picture(face, face, Optional.empty(), true, "")));
         }
         return PlateLayout.of(pairs, SPACE);

@@ -266,6 +266,6 @@ final class SampleBook {
 
     /** 20 mm wide and high. */
     static Specimen.Face face(String path, String alternative) {
-        return new Specimen.Face(path, path, alternative, new BigDecimal("20"), new BigDecimal("20"));
+        return new Specimen.Face(path, path, alternative, new BigDecimal("20"), new BigDecimal("20"), "");
     }
 }

@@ -44,8 +44,8 @@ public record CoinPictures(Map<String, CoinPicture> byCoin) {
 
     private static CoinPicture whole(Coin.Photograph photo, PrintedSize.Size size) {
         BigDecimal width = size.ofWholePicture();
-        return new CoinPicture(photo.obverse().map(Written::value).map(path -> new SidePicture(path, path, width, width)),
-                photo.reverse().map(Written::value).map(path -> new SidePicture(path, path, width, width)),
+        return new CoinPicture(photo.obverse().map(Written::value).map(path -> SidePicture.unopened(path, width)),
+                photo.reverse().map(Written::value).map(path -> SidePicture.unopened(path, width)),
                 size.isKnown(), size.scale());
     }
 }

@@ -19,7 +19,7 @@ import java.util.Optional;
 final class PrintedSize {
 
     /** Where nobody says how large the coin is. */
-    private static final BigDecimal MODEST = new BigDecimal("20");
+    static final BigDecimal MODEST = new BigDecimal("20");
 
     private final ReadingChoice choice;
     private final PictureStyle style;

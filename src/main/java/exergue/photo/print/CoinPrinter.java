@@ -1,0 +1,93 @@
+package exergue.photo.print;
+
+import exergue.measure.Convention.Direction;
+import exergue.model.PictureStyle;
+import exergue.photo.Outline;
+import exergue.photo.print.Seen.Shown;
+import java.math.BigDecimal;
+import java.util.Optional;
+
+/**
+ * Decides how the sides of a coin are printed: which part of a photograph, and how large.
+ *
+ * <p>The coin's recorded diameter, in the direction its convention says, is exact on paper. A diameter in a fixed direction is
+ * taken on the obverse (common practice, no source); the reverse has the same edge seen from behind, so it is printed with the
+ * same area. The greatest and the mean diameter are the same from both sides, and each side is scaled by its own.
+ */
+final class CoinPrinter {
+
+    private final PictureStyle style;
+    private final PrintedSize.Size size;
+
+    CoinPrinter(PictureStyle style, PrintedSize.Size size) {
+        this.style = style;
+        this.size = size;
+    }
+
+    /**
+     * One side on its photograph.
+     *
+     * @param outlined which of the outlines it is; empty if there is none
+     */
+    record Exposure(Negative negative, Shown shown, Optional<Integer> outlined) {
+
+        Optional<Outline> outline() {
+            return outlined.map(side -> shown.sides().get(side).outline());
+        }
+    }
+
+    /** Both sides, each if there is one. */
+    record Sides(Optional<CoinPrint.Side> obverse, Optional<CoinPrint.Side> reverse) { }
+
+    Sides print(Optional<Exposure> obverse, Optional<Exposure> reverse) {
+        Optional<Double> scale = obverse.map(this::scale);
+        return new Sides(obverse.map(side -> side(side, scale.orElseThrow())),
+                reverse.map(side -> side(side, reverseScale(side, obverse, scale))));
+    }
+
+    /** Millimetres on paper to a pixel of the photograph. */
+    private double scale(Exposure side) {
+        Optional<BigDecimal> diameter = size.diameter().map(size.scale()::times);
+        if (side.outline().isPresent() && (diameter.isPresent() || size.file().isEmpty())) {
+            return diameter.orElse(PrintedSize.MODEST).doubleValue()
+                    / Framing.diameter(side.outline().get(), diameter.isPresent() ? size.taken() : Direction.GREATEST);
+        }
+        return size.ofWholePicture().doubleValue() / side.shown().width();
+    }
+
+    private double reverseScale(Exposure reverse, Optional<Exposure> obverse, Optional<Double> scale) {
+        if (obverse.isPresent() && obverse.get().negative() == reverse.negative()) {
+            return scale.orElseThrow();
+        }
+        boolean fixed = size.taken() == Direction.TOP_TO_BOTTOM || size.taken() == Direction.SIDE_TO_SIDE;
+        Optional<Outline> front = obverse.flatMap(Exposure::outline);
+        if (size.diameter().isPresent() && fixed && front.isPresent() && reverse.outline().isPresent()) {
+            return scale.orElseThrow() * Math.sqrt(front.get().edge().area() / reverse.outline().get().edge().area());
+        }
+        return scale(reverse);
+    }
+
+    private CoinPrint.Side side(Exposure side, double scale) {
+        boolean cutOut = style.ground() == PictureStyle.Ground.CUT_OUT && side.outline().isPresent();
+        boolean shared = side.outlined().isPresent() && side.shown().sides().size() > 1;
+        if (!cutOut && !shared && side.shown().asItIs() && (side.shown().grey() || !grey())) {
+            return new CoinPrint.Side(side.negative().path(), Optional.empty(), Framing.millimetres(side.shown().width(), scale),
+                    Framing.millimetres(side.shown().height(), scale), "", tone(side));
+        }
+        Cut.Frame frame = cutOut ? Framing.aroundCoin(side.outline().get(), scale)
+                : shared ? Framing.withGround(side.shown(), side.outlined().get(), scale) : Framing.whole(side.shown(), scale);
+        Cut cut = new Cut(side.negative().path(), side.negative().digest(), cutOut ? side.outlined().get() : Cut.GROUND, frame,
+                grey() || side.shown().grey(), Framing.ppi(frame, scale));
+        return new CoinPrint.Side(side.negative().path(), Optional.of(cut),
+                Framing.millimetres(frame.width() * frame.step(), scale), Framing.millimetres(frame.height() * frame.step(), scale),
+                cutOut ? ClipShape.of(side.outline().get(), frame) : "", tone(side));
+    }
+
+    private boolean grey() {
+        return style.colours() == PictureStyle.Colours.GREY;
+    }
+
+    private static Optional<Tone> tone(Exposure side) {
+        return side.outlined().map(outlined -> side.shown().sides().get(outlined).tone());
+    }
+}

@@ -1,0 +1,120 @@
+package exergue.photo.print;
+
+import exergue.files.Cache;
+import exergue.files.MemoryCache;
+import exergue.files.Tree;
+import exergue.finding.Finding;
+import exergue.finding.Findings;
+import exergue.model.Catalogue;
+import exergue.model.Coin;
+import exergue.model.Type;
+import exergue.photo.Limits;
+import exergue.photo.PictureReader;
+import exergue.photo.ReadPicture;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.function.Function;
+
+/**
+ * Where the photographs of a catalogue are made ready for the page, several at a time. What has been made stays in the
+ * cache by the content of the photograph and the size it is printed at, so that of a book set again only new photographs are
+ * unpacked. How many work at a time, and what is in the cache, changes nothing in what comes out.
+ */
+public final class Darkroom {
+
+    private final Cache cache;
+    private final int threads;
+    private final Function<byte[], ReadPicture> reader;
+
+    /** @param reader what unpacks the bytes of a file; called only for those of which something is not in the cache */
+    public Darkroom(Cache cache, int threads, Function<byte[], ReadPicture> reader) {
+        this.cache = cache;
+        this.threads = threads;
+        this.reader = reader;
+    }
+
+    public static Darkroom with(Cache cache, int threads) {
+        return new Darkroom(cache, threads, bytes -> PictureReader.read(bytes, Limits.USUAL));
+    }
+
+    /** Keeps everything in memory: for small books. */
+    public static Darkroom inMemory() {
+        return with(new MemoryCache(), 1);
+    }
+
+    /** Is told how many of the coins are done. */
+    @FunctionalInterface
+    public interface Reached {
+        void reached(int done, int of);
+    }
+
+    /** @throws IOException if a photograph cannot be read from the disk */
+    public PreparedPictures prepare(Catalogue catalogue, Tree source, Reached reached) throws IOException {
+        List<Coin> coins = pictured(catalogue);
+        if (coins.isEmpty()) {
+            return new PreparedPictures(CoinPictures.unopened(catalogue), source, Findings.none());
+        }
+        List<CoinPrint> prints = prints(catalogue, coins, source, reached);
+        PictureNames names = new PictureNames(source);
+        Map<String, CoinPicture> byCoin = new LinkedHashMap<>();
+        List<Finding> findings = new ArrayList<>();
+        for (int i = 0; i < coins.size(); i++) {
+            byCoin.put(coins.get(i).id().value(), names.named(prints.get(i)));
+            findings.addAll(prints.get(i).findings());
+        }
+        return new PreparedPictures(new CoinPictures(byCoin), new PictureTree(source, names.made(), cache, reader),
+                Findings.of(findings));
+    }
+
+    private static List<Coin> pictured(Catalogue catalogue) {
+        CoinPictures unopened = CoinPictures.unopened(catalogue);
+        return catalogue.coins().stream().filter(coin -> unopened.of(coin).isPresent()).toList();
+    }
+
+    private List<CoinPrint> prints(Catalogue catalogue, List<Coin> coins, Tree source, Reached reached) throws IOException {
+        Map<String, Type> types = new HashMap<>();
+        catalogue.types().forEach(type -> types.put(type.id().value(), type));
+        PrintedSize sizes = new PrintedSize(catalogue.style());
+        CoinDesk desk = new CoinDesk(source, cache, reader, catalogue.style().pictures());
+        ExecutorService workers = Executors.newFixedThreadPool(Math.max(1, Math.min(threads, coins.size())));
+        try {
+            List<Future<CoinPrint>> asked = new ArrayList<>();
+            for (Coin coin : coins) {
+                PrintedSize.Size size = sizes.of(coin, types.get(coin.type().value()));
+                asked.add(workers.submit(() -> desk.print(coin, size)));
+            }
+            List<CoinPrint> prints = new ArrayList<>();
+            for (Future<CoinPrint> print : asked) {
+                prints.add(print.get());
+                reached.reached(prints.size(), coins.size());
+            }
+            return prints;
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IOException("stopped while photographs were made ready", e);
+        } catch (ExecutionException e) {
+            throw rethrown(e.getCause());
+        } finally {
+            workers.shutdownNow();
+        }
+    }
+
+    private static IOException rethrown(Throwable cause) {
+        if (cause instanceof UncheckedIOException disk) {
+            return disk.getCause();
+        }
+        if (cause instanceof Error error) {
+            throw error;
+        }
+        throw (RuntimeException) cause;
+    }
+}

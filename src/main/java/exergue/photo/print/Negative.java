@@ -1,0 +1,89 @@
+package exergue.photo.print;
+
+import exergue.files.Cache;
+import exergue.photo.Outline;
+import exergue.photo.Outlined;
+import exergue.photo.Outliner;
+import exergue.photo.Raster;
+import exergue.photo.ReadPicture;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** One photograph while it is worked on. It is unpacked once at most, and only if something on it has to be looked at. */
+final class Negative {
+
+    private final String path;
+    private final byte[] bytes;
+    private final String digest;
+    private final Cache cache;
+    private final Function<byte[], ReadPicture> reader;
+    private ReadPicture unpacked;
+
+    Negative(String path, byte[] bytes, Cache cache, Function<byte[], ReadPicture> reader) {
+        this.path = path;
+        this.bytes = bytes;
+        this.digest = Fingerprint.of(bytes);
+        this.cache = cache;
+        this.reader = reader;
+    }
+
+    String path() {
+        return path;
+    }
+
+    String digest() {
+        return digest;
+    }
+
+    Seen seen() {
+        String name = Fingerprint.of("seen " + Fingerprint.METHOD + " " + digest);
+        return cache.get(name).flatMap(SeenFile::read).orElseGet(() -> {
+            byte[] seen = SeenFile.bytes(look());
+            cache.put(name, seen);
+            return SeenFile.read(seen).orElseThrow(); // as rounded as from the cache, so that both give the same
+        });
+    }
+
+    /** Makes sure that the picture is in the cache; returns it if it had to be made. */
+    Optional<byte[]> develop(Cut cut) {
+        String name = cut.name();
+        if (cache.get(name).isPresent()) {
+            return Optional.empty();
+        }
+        byte[] picture = print(cut);
+        cache.put(name, picture);
+        return Optional.of(picture);
+    }
+
+    byte[] print(Cut cut) {
+        Optional<Outline> outline = cut.side() == Cut.GROUND ? Optional.empty()
+                : Optional.of(((Seen.Shown) seen()).sides().get(cut.side()).outline());
+        return JpegFile.of(Cutter.cut(raster().orElseThrow(), outline, cut), cut.ppi());
+    }
+
+    private ReadPicture unpacked() {
+        if (unpacked == null) {
+            unpacked = reader.apply(bytes);
+        }
+        return unpacked;
+    }
+
+    private Optional<Raster> raster() {
+        return unpacked() instanceof ReadPicture.Picture picture ? Optional.of(picture.raster()) : Optional.empty();
+    }
+
+    private Seen look() {
+        if (unpacked() instanceof ReadPicture.Unreadable unreadable) {
+            return new Seen.Unreadable(unreadable.words());
+        }
+        ReadPicture.Picture picture = (ReadPicture.Picture) unpacked();
+        boolean printable = picture.asItIs() || picture.format() == ReadPicture.Format.PNG && picture.bits() <= Byte.SIZE;
+        Raster raster = picture.raster();
+        Outlined outlined = Outliner.find(raster);
+        List<Seen.Side> sides = outlined instanceof Outlined.Found found
+                ? found.outlines().stream().map(outline -> new Seen.Side(outline, Tone.of(raster, outline))).toList() : List.of();
+        return new Seen.Shown(raster.width(), raster.height(), printable, raster.channels() == 1, sides,
+                outlined instanceof Outlined.Refused refused ? Optional.of(refused.reason()) : Optional.empty());
+    }
+}

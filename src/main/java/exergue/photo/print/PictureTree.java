@@ -1,0 +1,59 @@
+package exergue.photo.print;
+
+import exergue.files.Cache;
+import exergue.files.Tree;
+import exergue.photo.ReadPicture;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
+
+/** A source tree with the pictures that were made out of its photographs. What the cache has forgotten is made again. */
+final class PictureTree implements Tree {
+
+    private final Tree source;
+    private final Map<String, Cut> made;
+    private final Cache cache;
+    private final Function<byte[], ReadPicture> reader;
+
+    /** @param made by the paths that the pictures have */
+    PictureTree(Tree source, Map<String, Cut> made, Cache cache, Function<byte[], ReadPicture> reader) {
+        this.source = source;
+        this.made = new TreeMap<>(made);
+        this.cache = cache;
+        this.reader = reader;
+    }
+
+    @Override
+    public List<String> files() throws IOException {
+        List<String> files = new ArrayList<>(source.files());
+        files.addAll(made.keySet());
+        Collections.sort(files);
+        return List.copyOf(files);
+    }
+
+    @Override
+    public boolean has(String path) {
+        return made.containsKey(path) || source.has(path);
+    }
+
+    @Override
+    public byte[] read(String path) throws IOException {
+        Cut cut = made.get(path);
+        if (cut == null) {
+            return source.read(path);
+        }
+        Optional<byte[]> kept = cache.get(cut.name());
+        return kept.isPresent() ? kept.get()
+                : new Negative(cut.source(), source.read(cut.source()), cache, reader).print(cut);
+    }
+
+    @Override
+    public long size(String path) throws IOException {
+        return made.containsKey(path) ? read(path).length : source.size(path);
+    }
+}
