@@ -18,6 +18,7 @@ import exergue.photo.GaugedFiles;
 import exergue.photo.PictureCheck;
 import exergue.photo.print.Darkroom;
 import exergue.photo.print.PreparedPictures;
+import exergue.photo.print.PrintedCoins;
 import exergue.source.Loaded;
 import exergue.source.SourceReader;
 import exergue.study.Plausibility;
@@ -78,8 +79,9 @@ public final class Exergue {
      * @param book as it was set
      * @param rows one for each coin, in the order of the book
      * @param data files that the book carries inside it
+     * @param tree where the pictures are that the book shows
      */
-    public record Publication(Book book, int pages, List<DataRow> rows, List<Attachment> data) {
+    public record Publication(Book book, int pages, List<DataRow> rows, List<Attachment> data, Tree tree) {
         public Publication {
             rows = List.copyOf(rows);
             data = List.copyOf(data);
@@ -135,8 +137,13 @@ public final class Exergue {
         if (!checked.isSound()) {
             return checked;
         }
-        progress.starts(Stage.PICTURES);
         Catalogue catalogue = checked.catalogue().orElseThrow();
+        PrintedCoins unopened = PrintedCoins.unopened(catalogue);
+        if (unopened.byCoin().isEmpty()) {
+            return new Checked(checked.source(), checked.catalogue(), checked.book(), checked.works(), checked.findings(),
+                    Optional.of(new PreparedPictures(unopened, checked.source(), Findings.none())));
+        }
+        progress.starts(Stage.PICTURES);
         PreparedPictures ready = darkroom.prepare(catalogue, checked.source(),
                 (done, of) -> progress.reached("coins", done, of));
         Editor.Edited edited = Editor.edit(catalogue, checked.works().full(), ready.pictures(), PageMap.UNKNOWN);
@@ -181,7 +188,7 @@ public final class Exergue {
             List<Attachment> data = enclosed.data().apply(rows);
             set.write(enclosed.origin(), data, prints.book());
             Findings asked = prints.press().isPresent() ? set.writeForPress(prints.press().get()) : Findings.none();
-            return new Made(Optional.of(new Publication(set.book(), set.pages().pages(), rows, data)), findings.and(asked));
+            return new Made(Optional.of(new Publication(set.book(), set.pages().pages(), rows, data, checked.printed())), findings.and(asked));
         }
     }
 
@@ -211,7 +218,7 @@ public final class Exergue {
     public static Findings web(Checked checked, Publication publication, Function<DataRow, String> linkedData, Sink sink,
                                Progress progress) throws IOException {
         progress.starts(Stage.WEB);
-        Setting setting = Setting.of(checked.catalogue().orElseThrow(), checked.printed(),
+        Setting setting = Setting.of(checked.catalogue().orElseThrow(), publication.tree(),
                 () -> stamp(checked.source()), progress::reached);
         Map<String, String> texts = new LinkedHashMap<>();
         publication.rows().forEach(row -> texts.put(Anchors.coin(row.id()), linkedData.apply(row)));

@@ -59,7 +59,7 @@ class AtOnceTest {
         Tree sound = MemoryTree.ofText(MakeCatalogue.files(5));
         Exergue.Checked checked = Exergue.check(sound, Progress.SILENT);
         Exergue.Checked lost = new Exergue.Checked(new Failing(sound, "catalogue.yaml"), checked.catalogue(), checked.book(),
-                checked.works(), checked.findings());
+                checked.works(), checked.findings(), checked.pictures());
         Exception failure = assertThrows(java.io.UncheckedIOException.class,
                 () -> Exergue.typeset(lost, new ByteArrayOutputStream(), Progress.SILENT));
         assertTrue(Failing.says(failure), failure::toString);

@@ -44,7 +44,7 @@ class DemoTest {
 
     @BeforeAll
     static void make() throws IOException {
-        checked = Exergue.check(new FolderTree(SOURCE), Progress.SILENT);
+        checked = TestDarkroom.checked(new FolderTree(SOURCE));
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         made = Exergue.typeset(checked, out, Progress.SILENT);
         pdf = out.toByteArray();
@@ -98,7 +98,7 @@ class DemoTest {
         for (String file : files) {
             contents.put(file, folder.read(file));
         }
-        Checked again = Exergue.check(new MemoryTree(contents), Progress.SILENT);
+        Checked again = TestDarkroom.checked(new MemoryTree(contents));
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         Publication second = Exergue.typeset(again, out, Progress.SILENT).publication().orElseThrow();
         assertArrayEquals(pdf, out.toByteArray());

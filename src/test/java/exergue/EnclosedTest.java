@@ -41,7 +41,7 @@ class EnclosedTest {
 
     @BeforeAll
     static void make() throws IOException {
-        checked = Exergue.check(new FolderTree(Path.of("catalogue-src")), Progress.SILENT);
+        checked = TestDarkroom.checked(new FolderTree(Path.of("catalogue-src")));
         pdf = bytes(COMMIT);
     }
 

@@ -55,7 +55,7 @@ class LanguagesTest {
 
     private static byte[] pdf(Tree tree) throws IOException {
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();
-        Exergue.Made made = Exergue.typeset(Exergue.check(tree, Progress.SILENT), pdf, Progress.SILENT);
+        Exergue.Made made = Exergue.typeset(TestDarkroom.checked(tree), pdf, Progress.SILENT);
         assertEquals(List.of(), made.findings().all());
         return pdf.toByteArray();
     }

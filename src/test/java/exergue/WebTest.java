@@ -47,7 +47,7 @@ class WebTest {
 
     @BeforeAll
     static void make() throws IOException {
-        checked = Exergue.check(new FolderTree(Path.of("catalogue-src")), Progress.SILENT);
+        checked = TestDarkroom.checked(new FolderTree(Path.of("catalogue-src")));
         publication = Exergue.typeset(checked, BookData.enclosed(Optional.empty()),
                 Prints.only(OutputStream.nullOutputStream()), Progress.SILENT).publication().orElseThrow();
         files = web();

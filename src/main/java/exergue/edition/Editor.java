@@ -26,7 +26,7 @@ import exergue.model.TitleMatter;
 import exergue.model.Type;
 import exergue.model.Work;
 import exergue.model.Written;
-import exergue.photo.print.CoinPictures;
+import exergue.photo.print.PrintedCoins;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -58,7 +58,7 @@ public final class Editor {
     private final ProseMapper studies;
     private final Set<String> anchors = new HashSet<>();
 
-    private Editor(Catalogue catalogue, Map<String, List<Inline>> works, CoinPictures pictures, PageMap pages) {
+    private Editor(Catalogue catalogue, Map<String, List<Inline>> works, PrintedCoins pictures, PageMap pages) {
         Language language = Language.of(catalogue.title().language().value()).orElse(Language.ENGLISH);
         this.catalogue = catalogue;
         this.works = works;
@@ -92,15 +92,16 @@ public final class Editor {
      * @param pages of the book as it was set before, for those who want page numbers; not known at first
      */
     public static Edited edit(Catalogue catalogue, Map<String, List<Inline>> works, PageMap pages) {
-        return edit(catalogue, works, CoinPictures.unopened(catalogue), pages);
+        return edit(catalogue, works, PrintedCoins.unopened(catalogue), pages);
     }
 
     /** The same with pictures that have been made ready for the page. */
-    public static Edited edit(Catalogue catalogue, Map<String, List<Inline>> works, CoinPictures pictures, PageMap pages) {
+    public static Edited edit(Catalogue catalogue, Map<String, List<Inline>> works, PrintedCoins pictures, PageMap pages) {
         Editor editor = new Editor(catalogue, works, pictures, pages);
         Book book = editor.book();
         return new Edited(book, editor.methods.findings().and(Findings.of(editor.indexes.findings()))
-                .and(Findings.of(editor.studied.findings())));
+                .and(Findings.of(editor.studied.findings()))
+                .and(Findings.of(PlateTones.of(editor.plates.map(PlatesMaker::plates).orElse(List.of()), catalogue, pictures))));
     }
 
     /** ", p. 47", if the house wants it and the page is known. */

@@ -9,9 +9,9 @@ import exergue.model.PrintScale;
 import exergue.model.Side;
 import exergue.model.Type;
 import exergue.model.Written;
-import exergue.photo.print.CoinPicture;
-import exergue.photo.print.CoinPictures;
-import exergue.photo.print.SidePicture;
+import exergue.photo.print.PrintedCoin;
+import exergue.photo.print.PrintedCoins;
+import exergue.photo.print.PrintedSide;
 import java.util.Optional;
 
 /** Photographs of a coin as the book has them: with words for who cannot see them, and their scale where it is not the usual. */
@@ -19,11 +19,11 @@ final class PictureMaker {
 
     private final Numbering numbers;
     private final BookWords words;
-    private final CoinPictures pictures;
+    private final PrintedCoins pictures;
     private final PrintScale usual;
 
     /** @param usual scale of the book's coins */
-    PictureMaker(Numbering numbers, BookWords words, CoinPictures pictures, PrintScale usual) {
+    PictureMaker(Numbering numbers, BookWords words, PrintedCoins pictures, PrintScale usual) {
         this.numbers = numbers;
         this.words = words;
         this.pictures = pictures;
@@ -34,7 +34,7 @@ final class PictureMaker {
         return pictures.of(coin).map(picture -> picture(picture, coin, type));
     }
 
-    private Picture picture(CoinPicture picture, Coin coin, Type type) {
+    private Picture picture(PrintedCoin picture, Coin coin, Type type) {
         String number = numbers.of(coin.id().value()).map(String::valueOf).orElse(Numbering.NO_COIN);
         boolean other = picture.toScale() && !picture.scale().equals(usual);
         return new Picture(picture.obverse().map(side -> face(side, BookWord.OBVERSE_OF, number, type.obverse())),
@@ -43,7 +43,7 @@ final class PictureMaker {
                 other ? picture.scale().text() : "");
     }
 
-    private Face face(SidePicture picture, BookWord sideOf, String number, Side side) {
+    private Face face(PrintedSide picture, BookWord sideOf, String number, Side side) {
         String alternative = words.of(sideOf) + " " + number + side.description().map(Phrase::plain)
                 .map(text -> words.language().colon() + text).orElse("");
         return new Face(picture.path(), picture.file(), alternative, picture.width(), picture.height(), picture.shape());

@@ -20,10 +20,10 @@ final class FileCodes {
             "Chapters are printed where the parts in catalogue.yaml name them. One that is not named may be a draft, or forgotten.",
             "body: [catalogue]", "body: [chapters/history.md, catalogue]");
 
-    static final Code NOT_A_PICTURE = new Code("not-a-picture", ERROR, "A photograph is not a JPEG or PNG file",
-            "Only these two kinds can be printed. A raw or TIFF file under a new name, a web page saved in place of a picture, or a "
-                    + "copy that broke off is none of them.",
-            "obverse: photographs/lk-42-obv.jpg (a TIFF file, renamed)", "obverse: photographs/lk-42-obv.jpg (saved as JPEG)");
+    static final Code NOT_A_PICTURE = new Code("not-a-picture", ERROR, "A photograph is not a JPEG, PNG or TIFF file",
+            "Only these kinds can be printed, TIFF only as the photograph of a coin. A camera’s raw file under a new name, a web page "
+                    + "saved in place of a picture, or a copy that broke off is none of them.",
+            "obverse: photographs/lk-42-obv.jpg (a raw file, renamed)", "obverse: photographs/lk-42-obv.jpg (saved as JPEG)");
 
     private FileCodes() { }
 

@@ -20,6 +20,11 @@ final class PictureFiles {
     private static final int HEAD = 8;
     private static final byte[] JPEG = {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF};
     private static final byte[] PNG = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n'};
+    /** TIFF in either order of bytes. */
+    private static final byte[] TIFF_SMALL = {'I', 'I', 42, 0};
+    private static final byte[] TIFF_GREAT = {'M', 'M', 0, 42};
+    /** Photographs of coins are made into pictures for the page; those of chapters are printed as they are. */
+    private static final List<byte[]> OF_COINS = List.of(JPEG, PNG, TIFF_SMALL, TIFF_GREAT);
 
     private final Tree tree;
     private final Notebook notebook;
@@ -35,25 +40,26 @@ final class PictureFiles {
         for (Coin coin : catalogue.coins()) {
             if (coin.photograph().isPresent()) {
                 Coin.Photograph photograph = coin.photograph().get();
-                look(photograph.obverse().stream().toList(), "photograph.obverse");
-                look(photograph.reverse().stream().toList(), "photograph.reverse");
+                look(photograph.obverse().stream().toList(), "photograph.obverse", OF_COINS);
+                look(photograph.reverse().stream().toList(), "photograph.reverse", OF_COINS);
             }
         }
         for (Chapter chapter : catalogue.chapters().values()) {
             look(chapter.blocks().stream().flatMap(block -> block instanceof Prose.Picture picture
-                    ? Stream.of(new Written<>(picture.path(), picture.place())) : Stream.empty()).toList(), "");
+                    ? Stream.of(new Written<>(picture.path(), picture.place())) : Stream.empty()).toList(), "", List.of(JPEG, PNG));
         }
     }
 
-    private void look(List<Written<String>> paths, String dataPath) throws IOException {
+    private void look(List<Written<String>> paths, String dataPath, List<byte[]> signs) throws IOException {
         for (Written<String> path : paths) {
             if (seen.add(path.value()) && tree.has(path.value())) {
                 byte[] head = tree.start(path.value(), HEAD);
-                if (!startsWith(head, JPEG) && !startsWith(head, PNG)) {
+                if (signs.stream().noneMatch(sign -> startsWith(head, sign))) {
+                    String kinds = signs.size() > 2 ? "JPEG, PNG or TIFF" : "JPEG or PNG";
                     notebook.add(Finding.of(FileCodes.NOT_A_PICTURE, path.place(), dataPath,
-                            "The file “" + path.value() + "” is not a JPEG or PNG picture, whatever its name says"
+                            "The file “" + path.value() + "” is not a " + kinds + " picture, whatever its name says"
                                     + (head.length == 0 ? ": it is empty." : "."),
-                            "Open it in a picture program and save it again as JPEG or PNG; if it cannot be opened, copy it anew from where it came."));
+                            "Open it in a picture program and save it again as " + kinds + "; if it cannot be opened, copy it anew from where it came."));
                 }
             }
         }

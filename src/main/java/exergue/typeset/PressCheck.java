@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 
@@ -28,6 +29,8 @@ final class PressCheck {
     private static final String BOOK = "catalogue.yaml";
 
     private final Map<String, Place> written = new HashMap<>();
+    /** What entries call the photographs that pictures of this book were made from. */
+    private final Map<String, String> photographs = new HashMap<>();
     private final SetPages pages;
     private final List<Finding> findings = new ArrayList<>();
 
@@ -58,8 +61,10 @@ final class PressCheck {
         } else if (part instanceof Part.Entries entries) {
             entries.blocks().stream().filter(EntryBlock.Entry.class::isInstance).map(EntryBlock.Entry.class::cast)
                     .flatMap(entry -> entry.specimens().stream()).forEach(coin -> coin.picture().ifPresent(picture ->
-                            picture.faces().forEach(face -> written.putIfAbsent(face.path(),
-                                    coins.getOrDefault(coin.id(), Place.ofFile(face.file()))))));
+                            picture.faces().forEach(face -> {
+                                written.putIfAbsent(face.path(), coins.getOrDefault(coin.id(), Place.ofFile(face.file())));
+                                photographs.put(face.path(), face.file());
+                            })));
         }
     }
 
@@ -70,15 +75,24 @@ final class PressCheck {
         }
         int millimetres = Math.round(picture.width() * MILLIMETRES_A_POINT);
         int across = (int) Math.ceil(picture.width() * wanted / 72);
-        add(PressCodes.LOW_RESOLUTION, picture, "“" + picture.path() + "” has " + picture.across() + " pixels for "
+        add(PressCodes.LOW_RESOLUTION, picture, capital(name(picture)) + " has " + picture.across() + " pixels for "
                         + millimetres + " mm, that is " + picture.resolution() + " an inch; "
                         + (picture.isLineArt() ? "line art" : "a photograph") + " needs " + wanted + ".",
                 "Give the picture with at least " + across + " pixels across, or print it smaller. More pixels made by "
                         + "a program out of the same picture do not help.");
     }
 
+    private String name(PlacedPicture picture) {
+        String photograph = photographs.getOrDefault(picture.path(), picture.path());
+        return photograph.equals(picture.path()) ? "“" + photograph + "”" : "the coin on “" + photograph + "”";
+    }
+
+    private static String capital(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
+
     private void bleed(PlacedPicture picture) {
-        add(PressCodes.NO_BLEED, picture, "“" + picture.path() + "” ends at the trimmed edge of page "
+        add(PressCodes.NO_BLEED, picture, capital(name(picture)) + " ends at the trimmed edge of page "
                         + pages.folio(picture.page()) + " and has no bleed.",
                 "Keep it at least 3 mm away from the edge in the style sheet of your templates.");
     }
@@ -89,8 +103,9 @@ final class PressCheck {
         }
         PlacedPicture first = coloured.get(0);
         add(PressCodes.RGB_PICTURES, first, (coloured.size() == 1 ? "One picture is" : coloured.size()
-                        + " pictures are") + " in RGB, the first “" + first.path() + "”.",
-                "Ask the printer to convert from sRGB, or give pictures in grey where the book is printed in black.");
+                        + " pictures are") + " in RGB, the first " + name(first) + ".",
+                "Ask the printer to convert from sRGB; where the book is printed in black, write “colours: grey” under “pictures” in "
+                        + "the house style.");
     }
 
     private void sheets() {

@@ -5,10 +5,14 @@ import exergue.Progress;
 import exergue.Stage;
 import exergue.exchange.CatalogueCsv;
 import exergue.exchange.CatalogueJson;
+import exergue.files.FolderCache;
 import exergue.files.FolderTree;
-import java.io.ByteArrayOutputStream;
+import exergue.photo.print.Darkroom;
+import java.io.BufferedOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.lang.management.ManagementFactory;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.Locale;
@@ -30,10 +34,11 @@ public final class Stages implements Progress {
     private Stage current;
     private long since;
 
-    /** Usage: source folder. */
+    /** Usage: source folder, and how many times if not four. Pictures made for the page are kept beside the source. */
     public static void main(String[] arguments) throws IOException {
         watchHeap();
-        for (int run = 1; run <= RUNS; run++) {
+        int runs = arguments.length > 1 ? Integer.parseInt(arguments[1]) : RUNS;
+        for (int run = 1; run <= runs; run++) {
             Stages stages = new Stages();
             long start = System.nanoTime();
             int pages = stages.run(Path.of(arguments[0]));
@@ -42,9 +47,12 @@ public final class Stages implements Progress {
     }
 
     private int run(Path source) throws IOException {
-        ByteArrayOutputStream pdf = new ByteArrayOutputStream();
-        Exergue.Checked checked = Exergue.check(new FolderTree(source), this);
-        Exergue.Publication publication = Exergue.typeset(checked, pdf, this).publication().orElseThrow();
+        Exergue.Checked checked = Exergue.pictures(Exergue.check(new FolderTree(source), this), Darkroom.with(
+                new FolderCache(source.resolveSibling("pictures")), Runtime.getRuntime().availableProcessors()), this);
+        Exergue.Publication publication;
+        try (OutputStream pdf = new BufferedOutputStream(Files.newOutputStream(source.resolveSibling("book.pdf")))) {
+            publication = Exergue.typeset(checked, pdf, this).publication().orElseThrow();
+        }
         CatalogueJson.of(publication.rows());
         CatalogueCsv.of(publication.rows());
         close();

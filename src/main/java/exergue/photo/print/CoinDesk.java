@@ -85,7 +85,7 @@ final class CoinDesk {
 
         private Optional<Exposure> exposed(Negative negative, int wanted, Written<String> path) {
             if (negative.seen() instanceof Seen.Unreadable unreadable) {
-                findings.add(Finding.of(PrintCodes.UNREADABLE, path.place(), "photograph",
+                findings.add(Finding.of(PrintCodes.UNPRINTABLE, path.place(), "photograph",
                         "The photograph “" + path.value() + "” cannot be opened: " + unreadable.words() + ".",
                         "Copy it anew from where it came; if it is too large, save it with fewer pixels: a coin needs no more than "
                                 + "450 to the inch at its printed size."));

@@ -17,7 +17,7 @@ record CoinPrint(Optional<Side> obverse, Optional<Side> reverse, boolean toScale
     /**
      * @param file  that the entry names
      * @param cut   how its picture is made; empty if the file is printed as it is
-     * @param shape as of {@link SidePicture}
+     * @param shape as of {@link PrintedSide}
      */
     record Side(String file, Optional<Cut> cut, BigDecimal width, BigDecimal height, String shape, Optional<Tone> tone) { }
 

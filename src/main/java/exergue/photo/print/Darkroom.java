@@ -31,6 +31,9 @@ import java.util.function.Function;
  */
 public final class Darkroom {
 
+    /** How far the work has come is told after so many coins. */
+    private static final int TELL = 20;
+
     private final Cache cache;
     private final int threads;
     private final Function<byte[], ReadPicture> reader;
@@ -60,23 +63,20 @@ public final class Darkroom {
     /** @throws IOException if a photograph cannot be read from the disk */
     public PreparedPictures prepare(Catalogue catalogue, Tree source, Reached reached) throws IOException {
         List<Coin> coins = pictured(catalogue);
-        if (coins.isEmpty()) {
-            return new PreparedPictures(CoinPictures.unopened(catalogue), source, Findings.none());
-        }
         List<CoinPrint> prints = prints(catalogue, coins, source, reached);
         PictureNames names = new PictureNames(source);
-        Map<String, CoinPicture> byCoin = new LinkedHashMap<>();
+        Map<String, PrintedCoin> byCoin = new LinkedHashMap<>();
         List<Finding> findings = new ArrayList<>();
         for (int i = 0; i < coins.size(); i++) {
             byCoin.put(coins.get(i).id().value(), names.named(prints.get(i)));
             findings.addAll(prints.get(i).findings());
         }
-        return new PreparedPictures(new CoinPictures(byCoin), new PictureTree(source, names.made(), cache, reader),
+        return new PreparedPictures(new PrintedCoins(byCoin), new PictureTree(source, names.made(), cache, reader),
                 Findings.of(findings));
     }
 
     private static List<Coin> pictured(Catalogue catalogue) {
-        CoinPictures unopened = CoinPictures.unopened(catalogue);
+        PrintedCoins unopened = PrintedCoins.unopened(catalogue);
         return catalogue.coins().stream().filter(coin -> unopened.of(coin).isPresent()).toList();
     }
 
@@ -95,7 +95,9 @@ public final class Darkroom {
             List<CoinPrint> prints = new ArrayList<>();
             for (Future<CoinPrint> print : asked) {
                 prints.add(print.get());
-                reached.reached(prints.size(), coins.size());
+                if (prints.size() % TELL == 0) {
+                    reached.reached(prints.size(), coins.size());
+                }
             }
             return prints;
         } catch (InterruptedException e) {

@@ -22,12 +22,12 @@ final class PictureNames {
         return made;
     }
 
-    CoinPicture named(CoinPrint print) {
-        return new CoinPicture(print.obverse().map(this::named), print.reverse().map(this::named), print.toScale(), print.scale());
+    PrintedCoin named(CoinPrint print) {
+        return new PrintedCoin(print.obverse().map(this::named), print.reverse().map(this::named), print.toScale(), print.scale());
     }
 
-    private SidePicture named(CoinPrint.Side side) {
-        return new SidePicture(side.cut().map(this::name).orElse(side.file()), side.file(), side.width(), side.height(), side.shape(),
+    private PrintedSide named(CoinPrint.Side side) {
+        return new PrintedSide(side.cut().map(this::name).orElse(side.file()), side.file(), side.width(), side.height(), side.shape(),
                 side.tone());
     }
 

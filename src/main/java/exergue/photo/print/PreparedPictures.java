@@ -8,4 +8,4 @@ import exergue.finding.Findings;
  *
  * @param tree the source tree, and in it the pictures that were made
  */
-public record PreparedPictures(CoinPictures pictures, Tree tree, Findings findings) { }
+public record PreparedPictures(PrintedCoins pictures, Tree tree, Findings findings) { }

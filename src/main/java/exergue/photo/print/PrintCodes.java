@@ -7,8 +7,8 @@ import java.util.List;
 /** What can be wrong with a photograph that is to be printed. */
 public final class PrintCodes {
 
-    public static final Code UNREADABLE = new Code("photograph-unreadable", Severity.ERROR,
-            "A photograph cannot be opened",
+    public static final Code UNPRINTABLE = new Code("photograph-unprintable", Severity.ERROR,
+            "A photograph cannot be printed",
             "A file that is damaged, not complete, or no picture cannot be printed. Nor can one of more than 100 million pixels, "
                     + "which would take more memory than there is; what a file claims to hold is looked at before it is opened.",
             "photograph: {obverse: photographs/half-copied.jpg}", "photograph: {obverse: photographs/lk-1-obv.jpg}");
@@ -36,6 +36,6 @@ public final class PrintCodes {
 
     /** Every code of the printed photographs. */
     public static List<Code> all() {
-        return List.of(UNREADABLE, NOT_CUT_OUT, TWO_SIDES, CLIPPED);
+        return List.of(UNPRINTABLE, NOT_CUT_OUT, TWO_SIDES, CLIPPED);
     }
 }

@@ -53,11 +53,11 @@ class DarkroomTest {
         return prepared(source, new MemoryCache(), 1, new AtomicInteger());
     }
 
-    private static CoinPicture picture(PreparedPictures prepared, String coin) {
+    private static PrintedCoin picture(PreparedPictures prepared, String coin) {
         return prepared.pictures().byCoin().get(coin);
     }
 
-    private static BufferedImage image(PreparedPictures prepared, SidePicture side) throws IOException {
+    private static BufferedImage image(PreparedPictures prepared, PrintedSide side) throws IOException {
         return ImageIO.read(new ByteArrayInputStream(prepared.tree().read(side.path())));
     }
 
@@ -144,7 +144,7 @@ class DarkroomTest {
     void theRecordedDiameterIsExactInItsDirection(String direction, String diameter, double height) throws IOException {
         PreparedPictures prepared = prepared(new PicturedCatalogue().measured(direction)
                 .file("photographs/o.jpg", coin(400, 300, 30, CARD)).coin("lk-1", diameter, "obverse: photographs/o.jpg"));
-        SidePicture side = picture(prepared, "lk-1").obverse().orElseThrow();
+        PrintedSide side = picture(prepared, "lk-1").obverse().orElseThrow();
         double white = 2 * 3 * side.height().doubleValue() / image(prepared, side).getHeight();
         assertEquals(height, side.height().doubleValue() - white, 0.12);
     }
@@ -155,7 +155,7 @@ class DarkroomTest {
         PreparedPictures prepared = prepared(new PicturedCatalogue().measured("top to bottom")
                 .file("photographs/o.jpg", coin(400, 300, 0, CARD)).file("photographs/r.jpg", coin(300, 225, 90, CARD))
                 .coin("lk-1", "20 mm", "obverse: photographs/o.jpg\nreverse: photographs/r.jpg"));
-        CoinPicture coin = picture(prepared, "lk-1");
+        PrintedCoin coin = picture(prepared, "lk-1");
         assertEquals(20, coin.obverse().orElseThrow().height().doubleValue(), 0.4);
         assertEquals(20, coin.reverse().orElseThrow().width().doubleValue(), 0.6);
         assertEquals(15, coin.reverse().orElseThrow().height().doubleValue(), 0.6);
@@ -167,7 +167,7 @@ class DarkroomTest {
                 .coin(PaintedCoin.ellipse(660, 230, 390, 300, 0)).jpeg();
         PreparedPictures prepared = prepared(new PicturedCatalogue().file("both.jpg", both)
                 .coin("lk-1", "20 mm", "obverse: both.jpg\nreverse: both.jpg").coin("lk-2", "20 mm", "obverse: both.jpg"));
-        CoinPicture coin = picture(prepared, "lk-1");
+        PrintedCoin coin = picture(prepared, "lk-1");
         assertEquals(20, coin.obverse().orElseThrow().height().doubleValue(), 0.4);
         assertEquals(19.5, coin.reverse().orElseThrow().height().doubleValue(), 0.4);
         assertEquals(coin, picture(prepared, "lk-2"));
@@ -210,12 +210,24 @@ class DarkroomTest {
         assertEquals(Color.WHITE, new Color(image.getRGB(image.getWidth() / 2, image.getHeight() / 2)));
     }
 
+    /** The page engine knows no TIFF: also what is not cut out is made into a picture that it knows. */
+    @ParameterizedTest
+    @CsvSource({"cut out", "as photographed"})
+    void aTiffIsPrintedToo(String ground) throws IOException {
+        PreparedPictures prepared = prepared(new PicturedCatalogue().text("house-style.yaml", "pictures: {ground: " + ground + "}\n")
+                .file("o.tif", new PaintedCoin(220, 210, CARD).coin(PaintedCoin.ellipse(110, 105, 150, 140, 0)).tiff())
+                .coin("lk-1", "20 mm", "obverse: o.tif"));
+        PrintedSide side = picture(prepared, "lk-1").obverse().orElseThrow();
+        assertEquals("cut-outs/o.jpg", side.path());
+        assertEquals(ground.equals("cut out") ? 156 : 220, image(prepared, side).getWidth(), 10);
+    }
+
     /** 3,000 pixels for 20 mm would be 3,810 an inch. */
     @Test
     void moreThanAPressCanShowIsLeftOut() throws IOException {
         byte[] large = new PaintedCoin(3400, 3300, CARD).coin(PaintedCoin.ellipse(1700, 1650, 3000, 3000, 0)).jpeg();
         PreparedPictures prepared = prepared(new PicturedCatalogue().file("o.jpg", large).coin("lk-1", "20 mm", "obverse: o.jpg"));
-        SidePicture side = picture(prepared, "lk-1").obverse().orElseThrow();
+        PrintedSide side = picture(prepared, "lk-1").obverse().orElseThrow();
         assertEquals(450, image(prepared, side).getWidth() / side.width().doubleValue() * 25.4, 0.5);
         assertEquals(20, side.width().doubleValue(), 0.4);
     }
@@ -233,7 +245,7 @@ class DarkroomTest {
         byte[] bytes = coin(300, 300, 0, CARD);
         PreparedPictures prepared = prepared(new PicturedCatalogue().text("house-style.yaml", "pictures: {ground: as photographed}\n")
                 .file("o.jpg", bytes).coin("lk-1", "20 mm", "obverse: o.jpg"));
-        SidePicture side = picture(prepared, "lk-1").obverse().orElseThrow();
+        PrintedSide side = picture(prepared, "lk-1").obverse().orElseThrow();
         assertEquals("o.jpg", side.path());
         assertArrayEquals(bytes, prepared.tree().read(side.path()));
         assertEquals(500 * 20 / 300.0, side.width().doubleValue(), 0.2);
@@ -244,11 +256,12 @@ class DarkroomTest {
         byte[] cut = new PaintedCoin(500, 460, CARD).coin(PaintedCoin.ellipse(40, 230, 300, 300, 0)).jpeg();
         PreparedPictures prepared = prepared(new PicturedCatalogue().file("o.jpg", cut)
                 .coin("lk-1", "20 mm", "obverse: o.jpg\nwidth: 33 mm"));
-        SidePicture side = picture(prepared, "lk-1").obverse().orElseThrow();
+        PrintedSide side = picture(prepared, "lk-1").obverse().orElseThrow();
         assertEquals("o.jpg", side.path());
         assertEquals(33, side.width().doubleValue(), 0.001);
         assertEquals(33 * 460 / 500.0, side.height().doubleValue(), 0.001);
         Finding finding = prepared.findings().all().get(0);
+        assertEquals("coin-not-cut-out", finding.code().id());
         assertEquals("The coin on “o.jpg” cannot be cut out: the coin is cut by the edge of the picture. "
                 + "The photograph is printed as it is.", finding.what());
         assertEquals("coins/lk-1.yaml:5:12", finding.place().file() + ":" + finding.place().line() + ":" + finding.place().column());
@@ -272,8 +285,8 @@ class DarkroomTest {
             default -> claiming(whole, 60_000, 50_000);
         };
         PreparedPictures prepared = prepared(new PicturedCatalogue().file("o.jpg", bytes).coin("lk-1", "20 mm", "obverse: o.jpg"));
-        assertEquals(List.of("photograph-unreadable coins/lk-1.yaml:5"), said(prepared));
-        assertEquals(Optional.of("o.jpg"), picture(prepared, "lk-1").obverse().map(SidePicture::path));
+        assertEquals(List.of("photograph-unprintable coins/lk-1.yaml:5"), said(prepared));
+        assertEquals(Optional.of("o.jpg"), picture(prepared, "lk-1").obverse().map(PrintedSide::path));
     }
 
     /** The same file with another height and width in its frame header (SOF0: FF C0, length, bits, height, width). */
@@ -299,7 +312,7 @@ class DarkroomTest {
     void theMethodHasANewNumberWhereverItGivesSomethingNew() throws IOException {
         PreparedPictures prepared = prepared(new PicturedCatalogue().file("o.jpg", coin(400, 300, 30, CARD))
                 .coin("lk-1", "20 mm", "obverse: o.jpg"));
-        SidePicture side = picture(prepared, "lk-1").obverse().orElseThrow();
+        PrintedSide side = picture(prepared, "lk-1").obverse().orElseThrow();
         assertEquals("1: 16.7", Fingerprint.METHOD + ": " + side.width().setScale(1, java.math.RoundingMode.HALF_EVEN));
         assertNotEquals("", side.shape());
     }

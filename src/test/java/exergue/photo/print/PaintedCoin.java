@@ -73,6 +73,10 @@ public final class PaintedCoin {
         return written("png");
     }
 
+    public byte[] tiff() {
+        return written("tiff");
+    }
+
     public byte[] jpeg() {
         return JpegFile.of(image, 300);
     }

@@ -13,10 +13,10 @@ import java.util.Optional;
  * @param shape  outline of a coin that is cut out, for browsers: places in per cent of width and height; else empty
  * @param tone   how light the coin is; empty where it was not found
  */
-public record SidePicture(String path, String file, BigDecimal width, BigDecimal height, String shape, Optional<Tone> tone) {
+public record PrintedSide(String path, String file, BigDecimal width, BigDecimal height, String shape, Optional<Tone> tone) {
 
     /** A file as it is, of which nothing is known but its size on paper. */
-    static SidePicture unopened(String path, BigDecimal width) {
-        return new SidePicture(path, path, width, width, "", Optional.empty());
+    static PrintedSide unopened(String path, BigDecimal width) {
+        return new PrintedSide(path, path, width, width, "", Optional.empty());
     }
 }

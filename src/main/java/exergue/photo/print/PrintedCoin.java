@@ -10,10 +10,10 @@ import java.util.stream.Stream;
  * @param toScale false where nobody knows how large the coin is
  * @param scale   what it measures on paper to what it measures in the hand, if it is to scale
  */
-public record CoinPicture(Optional<SidePicture> obverse, Optional<SidePicture> reverse, boolean toScale, PrintScale scale) {
+public record PrintedCoin(Optional<PrintedSide> obverse, Optional<PrintedSide> reverse, boolean toScale, PrintScale scale) {
 
     /** Those of its sides that there are pictures of, the obverse first. */
-    public Stream<SidePicture> sides() {
+    public Stream<PrintedSide> sides() {
         return Stream.concat(obverse.stream(), reverse.stream());
     }
 }

@@ -16,22 +16,22 @@ import java.util.Optional;
  *
  * @param byCoin by the id of the coin
  */
-public record CoinPictures(Map<String, CoinPicture> byCoin) {
+public record PrintedCoins(Map<String, PrintedCoin> byCoin) {
 
-    public CoinPictures {
+    public PrintedCoins {
         byCoin = Collections.unmodifiableMap(new LinkedHashMap<>(byCoin));
     }
 
-    public Optional<CoinPicture> of(Coin coin) {
+    public Optional<PrintedCoin> of(Coin coin) {
         return Optional.ofNullable(byCoin.get(coin.id().value()));
     }
 
     /** The files that the entries name, as they are; none of them is opened. */
-    public static CoinPictures unopened(Catalogue catalogue) {
+    public static PrintedCoins unopened(Catalogue catalogue) {
         PrintedSize sizes = new PrintedSize(catalogue.style());
         Map<String, Type> types = new HashMap<>();
         catalogue.types().forEach(type -> types.put(type.id().value(), type));
-        Map<String, CoinPicture> byCoin = new LinkedHashMap<>();
+        Map<String, PrintedCoin> byCoin = new LinkedHashMap<>();
         for (Coin coin : catalogue.coins()) {
             Type type = types.get(coin.type().value());
             if (type != null) {
@@ -39,13 +39,13 @@ public record CoinPictures(Map<String, CoinPicture> byCoin) {
                         .ifPresent(photo -> byCoin.put(coin.id().value(), whole(photo, sizes.of(coin, type))));
             }
         }
-        return new CoinPictures(byCoin);
+        return new PrintedCoins(byCoin);
     }
 
-    private static CoinPicture whole(Coin.Photograph photo, PrintedSize.Size size) {
+    private static PrintedCoin whole(Coin.Photograph photo, PrintedSize.Size size) {
         BigDecimal width = size.ofWholePicture();
-        return new CoinPicture(photo.obverse().map(Written::value).map(path -> SidePicture.unopened(path, width)),
-                photo.reverse().map(Written::value).map(path -> SidePicture.unopened(path, width)),
+        return new PrintedCoin(photo.obverse().map(Written::value).map(path -> PrintedSide.unopened(path, width)),
+                photo.reverse().map(Written::value).map(path -> PrintedSide.unopened(path, width)),
                 size.isKnown(), size.scale());
     }
 }
