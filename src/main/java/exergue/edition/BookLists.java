@@ -50,10 +50,20 @@ final class BookLists {
         List<Part.Listed> listed = new ArrayList<>();
         for (Caption caption : captions) {
             if (caption.kind() == kind) {
-                caption.label().ifPresent(label -> listed.add(new Part.Listed(label.anchor(), label.words(), unlinked(caption.runs()))));
+                caption.label().ifPresent(label -> listed.add(new Part.Listed(label.anchor(), label.words(), withoutStop(unlinked(caption.runs())))));
             }
         }
         return listed;
+    }
+
+    /** Leaders follow the words. */
+    private static List<Inline> withoutStop(List<Inline> runs) {
+        if (runs.isEmpty() || !(runs.get(runs.size() - 1) instanceof Inline.Words last) || !last.text().endsWith(".")) {
+            return runs;
+        }
+        List<Inline> without = new ArrayList<>(runs.subList(0, runs.size() - 1));
+        without.add(new Inline.Words(last.text().substring(0, last.text().length() - 1)));
+        return without;
     }
 
     /** A line of the list is a link itself, and its notes stand where the table or figure is. */
