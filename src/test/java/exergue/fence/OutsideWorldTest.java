@@ -76,6 +76,14 @@ class OutsideWorldTest {
                 && parameters(call).stream().anyMatch(Set.of("java.lang.String", "java.io.File", "java.net.URL")::contains)));
     }
 
+    /** Of Git's library only what reads a repository on the disk: not what fetches, checks out, runs hooks or signs. */
+    @Test
+    void repositoriesAreOnlyRead() {
+        assertEquals(List.of(), own().flatMap(c -> c.getDirectDependenciesFromSelf().stream())
+                .filter(d -> target(d).matches("org\\.eclipse\\.jgit\\.(api|transport|hooks|gitrepo|submodule|dircache|merge|lfs)\\..*"))
+                .map(Dependency::getDescription).distinct().sorted().toList());
+    }
+
     @Test
     void noOtherProgramIsStartedAndNoCodeLoaded() {
         assertEquals(List.of(), calls(call -> owner(call).equals("java.lang.Runtime") && call.getName().matches("exec|load.*")

@@ -48,6 +48,6 @@ final class CollationMarkdown {
 
     /** Backslashes before what CommonMark, or a host's additions to it, could take for a mark. */
     static String escape(String text) {
-        return text.replaceAll("[\\\\`*_{}\\[\\]<>#|~!@]", "\\\\$0").replace('\n', ' ');
+        return text.replaceAll("[\\\\`*_{}\\[\\]<>#|~!@&$]", "\\\\$0").replace('\n', ' ');
     }
 }
