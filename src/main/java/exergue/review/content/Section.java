@@ -20,6 +20,7 @@ public record Section(String name, String one, String many) implements Comparabl
             known("plan", "order of the parts", "Order of the parts"), known("style", "house style", "House style"),
             known("apparatus", "indexes and former numbers", "Indexes and former numbers"),
             known("templates", "templates", "Templates"), known("citationStyle", "citation style", "Citation style"),
+            known("groups", "group", "Groups of coins"),
             known("files", "file", "Pictures and other files"));
 
     public static final Section COINS = of("coins");

@@ -72,18 +72,23 @@ public final class ProofSheet {
         String label = FieldWords.of(change.subject().section(), field.field());
         Optional<Said> old = field.before();
         Optional<Said> now = field.after();
-        if (old.isPresent() && now.isPresent() && old.get() instanceof Said.Texts was && now.get() instanceof Said.Texts is) {
-            return paragraphs(label, was.texts(), is.texts());
+        if (old.or(() -> now).get() instanceof Said.Texts && now.or(() -> old).get() instanceof Said.Texts) {
+            return paragraphs(change, label, texts(old), texts(now));
         }
         return List.of(row(change, label, old.map(Said::shown).orElse(""), now.map(Said::shown).orElse("")));
     }
 
+    private static List<String> texts(Optional<Said> said) {
+        return said.map(texts -> ((Said.Texts) texts).texts()).orElse(List.of());
+    }
+
     /** Only those that changed, each beside the one it has become. */
-    private static List<Row> paragraphs(String label, List<String> was, List<String> is) {
+    private static List<Row> paragraphs(EntryChange change, String label, List<String> was, List<String> is) {
         List<Row> rows = new ArrayList<>();
         for (Passages passage : Passages.between(was, is)) {
             for (int i = 0; i < Math.max(passage.before().size(), passage.after().size()); i++) {
-                rows.add(MarkedWords.row(label + " " + (passage.to() + i + 1), at(passage.before(), i), at(passage.after(), i)));
+                int number = i + 1 + (i < passage.after().size() ? passage.to() : passage.from());
+                rows.add(row(change, label + " " + number, at(passage.before(), i), at(passage.after(), i)));
             }
         }
         return rows;

@@ -35,6 +35,8 @@ class ProofSheetTest {
             .without("coins/lk-3.yaml").with("coins/lk-9.yaml", BEFORE.text("coins/ma-1.yaml").replace("ma-1", "lk-9").replace("A 7", "A 9")
                     .replace("8.01", "8.20").replace("7 h", "3 h").replace("O9", "O8").replace("22 mm", "23 mm"))
             .with("chapters/history.md", "another hand", "a finer hand")
+            .with("catalogue.yaml", "chapters/history.md]", "chapters/history.md, chapters/law.md]")
+            .with("chapters/law.md", "# Law\n\nWhoever finds a coin says so.\n\nThe law is old.\n")
             .with("find-spots.yaml", "third dune", "fourth dune").with("collections.yaml", "sign: Cab.", "sign: Cab");
 
     @Test
