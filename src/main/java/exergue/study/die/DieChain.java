@@ -2,6 +2,7 @@ package exergue.study.die;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -38,9 +39,11 @@ public record DieChain(List<Die> obverses, List<Die> reverses, List<Combination>
         Precedence precedence = Precedence.of(usage.stream().filter(use -> dies.contains(use.die()))
                 .flatMap(use -> use.order().stream()).toList());
         TwoRows rows = FewCrossings.arrange(together, precedence);
+        Map<Die, Integer> obverses = TwoRows.places(rows.obverses());
+        Map<Die, Integer> reverses = TwoRows.places(rows.reverses());
         List<Combination> inOrder = together.stream().sorted(Comparator
-                .comparing((Combination combination) -> rows.obverses().indexOf(combination.pair().obverse()))
-                .thenComparing(combination -> rows.reverses().indexOf(combination.pair().reverse()))).toList();
+                .comparing((Combination combination) -> obverses.get(combination.pair().obverse()))
+                .thenComparing(combination -> reverses.get(combination.pair().reverse()))).toList();
         return new DieChain(rows.obverses(), rows.reverses(), inOrder, rows.crossings(together), precedence.contradicted());
     }
 

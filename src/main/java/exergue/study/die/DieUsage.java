@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -62,28 +63,20 @@ public record DieUsage(Die die, List<State> states) {
 
     /** Dies of the other side that met this one in earlier states only, each with those that met it in later states only. */
     List<Before> order() {
-        List<Before> order = new ArrayList<>();
-        for (Die one : partners()) {
-            for (Die other : partners()) {
-                if (last(one) < first(other)) {
-                    order.add(new Before(one, other));
-                }
+        SortedMap<Die, Integer> first = new TreeMap<>();
+        SortedMap<Die, Integer> last = new TreeMap<>();
+        for (State state : states) {
+            for (Die partner : state.partners()) {
+                first.putIfAbsent(partner, state.number());
+                last.put(partner, state.number());
             }
         }
+        List<Before> order = new ArrayList<>();
+        last.forEach((one, end) -> first.forEach((other, begin) -> {
+            if (end < begin) {
+                order.add(new Before(one, other));
+            }
+        }));
         return order;
-    }
-
-    private SortedSet<Die> partners() {
-        SortedSet<Die> partners = new TreeSet<>();
-        states.forEach(state -> partners.addAll(state.partners()));
-        return partners;
-    }
-
-    private int first(Die partner) {
-        return states.stream().filter(state -> state.partners().contains(partner)).mapToInt(State::number).min().orElseThrow();
-    }
-
-    private int last(Die partner) {
-        return states.stream().filter(state -> state.partners().contains(partner)).mapToInt(State::number).max().orElseThrow();
     }
 }

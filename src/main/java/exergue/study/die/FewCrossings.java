@@ -1,6 +1,7 @@
 package exergue.study.die;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -17,6 +18,10 @@ import java.util.TreeMap;
 final class FewCrossings {
 
     private static final int SWEEPS = 24;
+    /** So many sweeps without a better order, and no more are made. */
+    private static final int IDLE = 4;
+    /** Neighbours are gone through so often at most in one sweep. */
+    private static final int ROUNDS = 8;
 
     private final List<Combination> lines;
     private final Precedence precedence;
@@ -39,11 +44,14 @@ final class FewCrossings {
         for (TwoRows start : List.of(arranging.rows(arranging.partners.keySet()), arranging.rows(Walk.through(arranging.partners)))) {
             for (DieSide first : List.of(DieSide.REVERSE, DieSide.OBVERSE)) {
                 TwoRows rows = start;
-                for (int sweep = 0; sweep < SWEEPS && fewest > 0; sweep++) {
+                int idle = 0;
+                for (int sweep = 0; sweep < SWEEPS && idle < IDLE && fewest > 0; sweep++) {
                     int crossings = rows.crossings(lines);
+                    idle++;
                     if (crossings < fewest) {
                         best = rows;
                         fewest = crossings;
+                        idle = 0;
                     }
                     rows = arranging.sweep(rows, sweep % 2 == 0 ? first : first.other());
                 }
@@ -62,22 +70,27 @@ final class FewCrossings {
 
     private TwoRows sweep(TwoRows rows, DieSide side) {
         Map<Die, Integer> others = TwoRows.places(rows.row(side.other()));
+        Map<Die, int[]> ends = new HashMap<>();
         Map<Die, Double> middles = new HashMap<>();
-        rows.row(side).forEach(die -> middles.put(die,
-                partners.get(die).stream().mapToInt(others::get).average().orElseThrow()));
+        for (Die die : rows.row(side)) {
+            int[] places = partners.get(die).stream().mapToInt(others::get).sorted().toArray();
+            ends.put(die, places);
+            middles.put(die, Arrays.stream(places).average().orElseThrow());
+        }
         List<Die> sorted = rows.row(side).stream().sorted(Comparator.comparing(middles::get)).toList();
-        return rows.with(side, switched(new ArrayList<>(precedence.kept(sorted)), others));
+        return rows.with(side, switched(new ArrayList<>(precedence.kept(sorted)), ends));
     }
 
     /** Neighbours change places as long as that saves crossings. */
-    private List<Die> switched(List<Die> row, Map<Die, Integer> others) {
+    private List<Die> switched(List<Die> row, Map<Die, int[]> ends) {
         boolean better = true;
-        while (better) {
+        for (int round = 0; round < ROUNDS && better; round++) {
             better = false;
             for (int i = 0; i + 1 < row.size(); i++) {
                 Die left = row.get(i);
                 Die right = row.get(i + 1);
-                if (crossings(left, right, others) > crossings(right, left, others) && !precedence.comesBefore(left, right)) {
+                if (crossings(ends.get(left), ends.get(right)) > crossings(ends.get(right), ends.get(left))
+                        && !precedence.isSaid(left, right)) {
                     row.set(i, right);
                     row.set(i + 1, left);
                     better = true;
@@ -87,13 +100,15 @@ final class FewCrossings {
         return row;
     }
 
-    /** Between the lines of two neighbours. */
-    private int crossings(Die left, Die right, Map<Die, Integer> others) {
+    /** Between the lines of two neighbours: the pairs of which the left one's lower end lies to the right. Both are sorted. */
+    private static int crossings(int[] left, int[] right) {
         int crossings = 0;
-        for (Die one : partners.get(left)) {
-            for (Die other : partners.get(right)) {
-                crossings += others.get(one) > others.get(other) ? 1 : 0;
+        int below = 0;
+        for (int end : left) {
+            while (below < right.length && right[below] < end) {
+                below++;
             }
+            crossings += below;
         }
         return crossings;
     }

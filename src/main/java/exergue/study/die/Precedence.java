@@ -17,7 +17,7 @@ final class Precedence {
 
     private Precedence(Collection<DieUsage.Before> order) {
         order.forEach(before -> later.computeIfAbsent(before.earlier(), any -> new TreeSet<>()).add(before.later()));
-        contradicted = later.keySet().stream().filter(die -> comesBefore(die, die)).toList();
+        contradicted = later.keySet().stream().filter(this::comesBeforeItself).toList();
     }
 
     static Precedence of(Collection<DieUsage.Before> order) {
@@ -29,38 +29,57 @@ final class Precedence {
         return contradicted;
     }
 
-    boolean comesBefore(Die earlier, Die other) {
+    /** Of neighbours that is all that counts: what stood between them would part them. */
+    boolean isSaid(Die earlier, Die other) {
+        return later.getOrDefault(earlier, Set.of()).contains(other);
+    }
+
+    private boolean comesBeforeItself(Die die) {
         Set<Die> reached = new HashSet<>();
-        List<Die> todo = new ArrayList<>(later.getOrDefault(earlier, Set.of()));
+        List<Die> todo = new ArrayList<>(later.get(die));
         while (!todo.isEmpty()) {
-            Die die = todo.remove(todo.size() - 1);
-            if (die.equals(other)) {
+            Die next = todo.remove(todo.size() - 1);
+            if (next.equals(die)) {
                 return true;
             }
-            if (reached.add(die)) {
-                todo.addAll(later.getOrDefault(die, Set.of()));
+            if (reached.add(next)) {
+                todo.addAll(later.getOrDefault(next, Set.of()));
             }
         }
         return false;
     }
 
-    /** The same dies, those that must go first first, otherwise as they stood; dies that contradict each other keep their places. */
+    /** The same dies, those that must go first first, otherwise as they stood; of dies that contradict each other the first goes on. */
     List<Die> kept(List<Die> wanted) {
         if (later.isEmpty()) {
             return wanted;
         }
-        List<Die> rest = new ArrayList<>(wanted);
+        Map<Die, Integer> places = TwoRows.places(wanted);
+        int[] waiting = new int[wanted.size()];
+        for (Die die : wanted) {
+            followers(die, places).forEach(follower -> waiting[follower]++);
+        }
+        TreeSet<Integer> rest = new TreeSet<>(places.values());
+        TreeSet<Integer> free = new TreeSet<>(rest);
+        free.removeIf(place -> waiting[place] > 0);
         List<Die> ordered = new ArrayList<>();
         while (!rest.isEmpty()) {
-            Die next = rest.stream().filter(die -> rest.stream().noneMatch(other -> isBlocked(other, die))).findFirst()
-                    .orElse(rest.get(0));
-            ordered.add(next);
+            int next = free.isEmpty() ? rest.first() : free.first();
+            free.remove(next);
             rest.remove(next);
+            ordered.add(wanted.get(next));
+            for (int follower : followers(wanted.get(next), places)) {
+                waiting[follower]--;
+                if (waiting[follower] == 0 && rest.contains(follower)) {
+                    free.add(follower);
+                }
+            }
         }
         return ordered;
     }
 
-    private boolean isBlocked(Die other, Die die) {
-        return !other.equals(die) && later.getOrDefault(other, Set.of()).contains(die);
+    private List<Integer> followers(Die die, Map<Die, Integer> places) {
+        return later.getOrDefault(die, Set.of()).stream().filter(other -> !other.equals(die)).map(places::get)
+                .filter(place -> place != null).toList();
     }
 }
