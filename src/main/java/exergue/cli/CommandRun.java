@@ -19,7 +19,7 @@ final class CommandRun {
 
     CommandRun(Terminal terminal) {
         this(terminal, List.of(new TypesetCommand(terminal), new CheckCommand(terminal),
-                new ReadingCommand(terminal), new AgreementCommand(terminal), new GaugeCommand(terminal), new MetrologyCommand(terminal),
+                new ReadingCommand(terminal), new AgreementCommand(terminal), new GaugeCommand(terminal), new MetrologyCommand(terminal), new DiesCommand(terminal),
                 new MatchCommand(terminal), new StartCommand(terminal), new NumbersCommand(terminal),
                 new CollateCommand(terminal),
                 new ExplainCommand(terminal)));
