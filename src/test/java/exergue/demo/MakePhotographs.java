@@ -3,139 +3,139 @@ package exergue.demo;
 import exergue.Exergue;
 import exergue.Progress;
 import exergue.files.FolderTree;
-import exergue.measure.Kind;
-import exergue.measure.Quantity;
 import exergue.model.Catalogue;
 import exergue.model.Coin;
-import exergue.model.ReadingChoice;
 import exergue.model.Type;
 import java.awt.Font;
-import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import javax.imageio.IIOImage;
-import javax.imageio.ImageIO;
-import javax.imageio.ImageWriteParam;
-import javax.imageio.ImageWriter;
-import javax.imageio.stream.ImageOutputStream;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
- * Draws the photographs of the demonstration catalogue: no camera and no coin stood before them. Each is at a known
- * scale, 16 pixels to the millimetre. Run again after a change; the same source gives the same pictures.
+ * Draws the photographs of the demonstration catalogue: no camera and no coin stood before them. Flans have the recorded
+ * diameters and the recorded axes. The same source gives the same pictures; each coin's file is told of its own.
  */
 public final class MakePhotographs {
 
-    private static final float QUALITY = 0.72f;
-    private static final int OF_EACH_TYPE = 2;
+    private static final float QUALITY = 0.75f;
+    private static final int OF_EACH_TYPE = 3;
+    private static final int OF_COPPER = 2;
+    private static final Set<String> ALSO = Set.of("ark-006", "ark-008", "ark-019", "ark-036", "ark-048", "ark-050", "ark-051", "ark-053", "ark-082",
+            "ark-088", "ark-095", "ark-101", "orm-008", "orm-015", "orm-027", "pho-005");
+    private static final Set<String> NOT = Set.of("ark-015", "ark-024", "ark-041", "ark-096", "orm-005", "orm-010", "pho-015", "pho-042");
 
-    /** Obverse motif and legend, whether it has dots; then the reverse. */
-    private record Dies(DrawnCoin.Side obverse, DrawnCoin.Side reverse) { }
-
-    private static final Map<String, Dies> DIES = dies();
-
-    private final Catalogue catalogue;
     private final Path folder;
     private final Font face;
 
-    private MakePhotographs(Catalogue catalogue, Path folder, Font face) {
-        this.catalogue = catalogue;
+    private MakePhotographs(Path folder, Font face) {
         this.folder = folder;
         this.face = face;
     }
 
-    /** Usage: folder of the catalogue. Prints the line that each coin's file needs. */
+    /** Usage: folder of the catalogue, then ids of coins if not all are wanted. */
     public static void main(String[] arguments) throws Exception {
         Path folder = Path.of(arguments[0]);
+        Set<String> wanted = new TreeSet<>(List.of(arguments).subList(1, arguments.length));
         Catalogue catalogue = Exergue.check(new FolderTree(folder), Progress.SILENT).catalogue().orElseThrow();
-        try (InputStream face = MakePhotographs.class.getResourceAsStream("/exergue/fonts/GentiumBookPlus-Bold.ttf")) {
-            new MakePhotographs(catalogue, folder, Font.createFont(Font.TRUETYPE_FONT, face)).drawAll();
-        }
-    }
-
-    private static Map<String, Dies> dies() {
-        Map<String, Dies> dies = new LinkedHashMap<>();
-        put(dies, "ark-t05", "leaf", "", false, "heron", "ΑΡΚΗΝΕΩΝ", false);
-        put(dies, "ark-t07", "bearded head", "", true, "heron", "ΒΑΣΙΛΕΩΣ ΤΗΛΑΝΟΡΟΣ", false);
-        put(dies, "ark-t09", "bearded head", "", true, "heron", "ΒΑΣΙΛΕΩΣ ΤΗΛΑΝΟΡΟΣ", false);
-        put(dies, "ark-t10", "bearded head", "", false, "heron", "ΒΑΣΙΛΕΩΣ ΤΗΛΑΝΟΡΟΣ", false);
-        put(dies, "ark-t22", "bearded head", "", false, "heron", "ΒΑΣΙΛΕΩΣ ΤΗΛΑΝΟΡΟΣ", false);
-        put(dies, "pho-t02", "dolphin", "", true, "trident", "ΦΟ", false);
-        put(dies, "pho-t03", "bearded head", "", false, "prow", "ΒΑΣΙΛΕΩΣ ΤΗΛΑΝΟΡΟΣ", false);
-        put(dies, "pho-t05", "bearded head", "", true, "prow", "ΒΑΣΙΛΕΩΣ ΟΡΥΑΝΔΡΟΥ", false);
-        put(dies, "pho-t08", "head", "ΔΟΡΥ", false, "dolphin", "ΦΙΛΟΘΑΛΗϹ", false);
-        put(dies, "orm-t01", "head", "", false, "tower", "ΟΡ", false);
-        put(dies, "orm-t02", "bearded head", "", true, "tower", "ΒΑΣΙΛΕΩΣ ΤΗΛΑΝΟΡΟΣ", false);
-        put(dies, "orm-t05", "tower", "ΟΡΜΑ", false, "", "", false);
-        return dies;
-    }
-
-    private static void put(Map<String, Dies> dies, String type, String obverse, String legend, boolean dots,
-                            String reverse, String reverseLegend, boolean reverseDots) {
-        dies.put(type, new Dies(new DrawnCoin.Side(obverse, legend, dots, false),
-                new DrawnCoin.Side(reverse, reverseLegend, reverseDots, true)));
-    }
-
-    private void drawAll() throws IOException {
-        for (Type type : catalogue.types()) {
-            Dies dies = DIES.get(type.id().value());
-            if (dies != null) {
-                List<Coin> coins = catalogue.coins().stream().filter(coin -> coin.type().value().equals(type.id().value()))
-                        .filter(coin -> diameter(coin, type) != null).limit(OF_EACH_TYPE).toList();
-                for (Coin coin : coins) {
-                    draw(coin, type, dies);
-                }
+        MakePhotographs make = new MakePhotographs(folder, face());
+        List<DemoCoin> chosen = chosen(catalogue, make.face);
+        Set<String> ids = new TreeSet<>(chosen.stream().map(DemoCoin::id).toList());
+        for (Coin coin : catalogue.coins()) {
+            if (coin.photograph().isPresent() && !ids.contains(coin.id().value())) {
+                make.tell(coin.id().value(), "");
             }
         }
+        chosen.parallelStream().filter(coin -> wanted.isEmpty() || wanted.contains(coin.id())).forEach(make::draw);
     }
 
-    private BigDecimal diameter(Coin coin, Type type) {
-        return ReadingChoice.of(catalogue.style()).choose(coin, type, Kind.DIAMETER).figure()
-                .flatMap(read -> read.normal().stream().map(Quantity::value).max(Comparator.naturalOrder())).orElse(null);
-    }
-
-    private void draw(Coin coin, Type type, Dies dies) throws IOException {
-        String id = coin.id().value();
-        DrawnCoin drawn = new DrawnCoin(diameter(coin, type).doubleValue(),
-                DrawnCoin.Color.valueOf(type.metal().value().toUpperCase(java.util.Locale.ROOT).replace('-', '_')), face, seed(id));
-        String paths = "obverse: " + write(drawn.draw(dies.obverse()), id + "-obv.jpg");
-        if (!dies.reverse().motif().isEmpty()) {
-            paths += ", reverse: " + write(drawn.draw(dies.reverse()), id + "-rev.jpg");
+    static Font face() throws Exception {
+        try (InputStream face = MakePhotographs.class.getResourceAsStream("/exergue/fonts/GentiumBookPlus-Bold.ttf")) {
+            return Font.createFont(Font.TRUETYPE_FONT, face);
         }
-        System.out.printf(java.util.Locale.ROOT, "%s photograph: {%s, width: %s mm, credit: Drawn by machine for this demonstration}%n", id, paths,
-                BigDecimal.valueOf(drawn.width()).stripTrailingZeros().toPlainString());
     }
 
-    private static long seed(String id) {
-        long seed = 7;
-        for (char letter : id.toCharArray()) {
-            seed = seed * 31 + letter;
-        }
-        return seed;
+    /** The coins with photographs: the first that were measured at the bench of each type, and those of which the book says more. */
+    static List<DemoCoin> chosen(Catalogue catalogue, Font face) {
+        return catalogue.types().stream().flatMap(type -> ofType(catalogue, type, face).stream()).toList();
     }
 
-    private String write(BufferedImage picture, String name) throws IOException {
-        ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
-        ImageWriteParam how = writer.getDefaultWriteParam();
-        how.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
-        how.setCompressionQuality(QUALITY);
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (ImageOutputStream sink = ImageIO.createImageOutputStream(out)) {
-            writer.setOutput(sink);
-            writer.write(null, new IIOImage(picture, null, null), how);
-        } finally {
-            writer.dispose();
+    private static List<DemoCoin> ofType(Catalogue catalogue, Type type, Font face) {
+        List<Coin> seen = catalogue.coins().stream().filter(coin -> coin.type().value().equals(type.id().value()))
+                .filter(coin -> !NOT.contains(coin.id().value()) && (atTheBench(coin) || ALSO.contains(coin.id().value()))).toList();
+        Set<String> first = new TreeSet<>(seen.stream().limit(type.metal().value().equals("copper-alloy") ? OF_COPPER : OF_EACH_TYPE).map(coin -> coin.id().value()).toList());
+        return seen.stream().filter(coin -> first.contains(coin.id().value()) || ALSO.contains(coin.id().value()))
+                .map(coin -> new DemoCoin(coin, type, face)).toList();
+    }
+
+    private static boolean atTheBench(Coin coin) {
+        return coin.measured().filter(measured -> measured.by().value().equals("bench")).isPresent();
+    }
+
+    private void draw(DemoCoin coin) {
+        try {
+            photograph(coin);
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
         }
-        Path path = folder.resolve("photographs").resolve(name);
-        Files.createDirectories(path.getParent());
-        Files.write(path, out.toByteArray());
-        return "photographs/" + name;
+    }
+
+    private void photograph(DemoCoin coin) throws IOException {
+        Backdrop backdrop = backdrop(coin.id());
+        StringBuilder block = new StringBuilder("photograph:\n");
+        Field[] light = coin.light(true, backdrop);
+        block.append("  obverse: ").append(write(coin, light, "obv")).append('\n');
+        BigDecimal width = BigDecimal.valueOf(light[0].width / coin.drawn.pixelsPerMm()).setScale(3, RoundingMode.HALF_UP).stripTrailingZeros();
+        if (!coin.uniface()) {
+            block.append("  reverse: ").append(write(coin, coin.light(false, backdrop), "rev")).append('\n');
+        }
+        block.append("  width: ").append(width.toPlainString()).append(" mm\n");
+        block.append("  credit: Drawn by machine for this demonstration\n  permission: not needed\n");
+        tell(coin.id(), block.toString());
+    }
+
+    /** Most stand on white; some on what else photographers use. */
+    static Backdrop backdrop(String id) {
+        return switch (Math.floorMod(id.hashCode() * 31, 17)) {
+            case 3 -> Backdrop.GREY;
+            case 5, 9 -> Backdrop.PAPER;
+            case 7 -> Backdrop.BLACK;
+            case 11 -> Backdrop.BLUE;
+            default -> Backdrop.WHITE;
+        };
+    }
+
+    private String write(DemoCoin coin, Field[] light, String side) throws IOException {
+        String path = "photographs/" + coin.id() + "-" + side + ".jpg";
+        Files.createDirectories(folder.resolve("photographs"));
+        Files.write(folder.resolve(path), jpeg(coin, side, light));
+        return path;
+    }
+
+    static byte[] jpeg(DemoCoin coin, String side, Field[] light) throws IOException {
+        Camera camera = new Camera(1, 0, 0.9, coin.id().hashCode() + side.hashCode());
+        return PictureFile.jpeg(camera.develop(light), (int) Math.round(25.4 * coin.drawn.pixelsPerMm()), QUALITY);
+    }
+
+    /** Puts the block into the coin's file, in place of the one that was there, before the note. */
+    private void tell(String id, String block) throws IOException {
+        Path file = folder.resolve("coins/" + id + ".yaml");
+        StringBuilder text = new StringBuilder();
+        boolean old = false;
+        boolean told = false;
+        for (String line : Files.readAllLines(file)) {
+            old = line.startsWith("photograph:") || old && line.startsWith(" ");
+            if (!told && line.startsWith("note:")) {
+                text.append(block);
+                told = true;
+            }
+            text.append(old ? "" : line + "\n");
+        }
+        Files.writeString(file, told ? text.toString() : text + block);
     }
 }
