@@ -27,7 +27,6 @@ import picocli.CommandLine.Parameters;
 final class CollateCommand implements Callable<Integer> {
 
     static final String PDF = "collation.pdf";
-    private static final String NOW = "";
 
     private final Terminal terminal;
 
@@ -35,7 +34,7 @@ final class CollateCommand implements Callable<Integer> {
             + "or a commit; or a folder. REVISION:FOLDER where the catalogue lay in another folder then.")
     private String old;
 
-    @Parameters(index = "1", paramLabel = "NEW", arity = "0..1", defaultValue = NOW,
+    @Parameters(index = "1", paramLabel = "NEW", arity = "0..1",
             description = "The later state, named in the same way. Default: SOURCE as it is now.")
     private String now;
 
@@ -60,7 +59,7 @@ final class CollateCommand implements Callable<Integer> {
         try (StageLines progress = new StageLines(terminal); NamedStates states = new NamedStates(source)) {
             progress.starts(Stage.READ);
             NamedStates.Named before = states.read(old);
-            NamedStates.Named after = now.equals(NOW) ? states.readSource() : states.read(now);
+            NamedStates.Named after = now == null ? states.readSource() : states.read(now);
             if (before.state().catalogue().isEmpty() || after.state().catalogue().isEmpty()) {
                 return notComparable(before.state().catalogue().isEmpty() ? before : after);
             }

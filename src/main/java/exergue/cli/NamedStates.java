@@ -13,7 +13,9 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** States of a catalogue by what a person calls them: a folder that is there, else a revision of the source's repository. */
 final class NamedStates implements AutoCloseable {
@@ -21,6 +23,7 @@ final class NamedStates implements AutoCloseable {
     private static final Path USUAL = Path.of("catalogue-src");
     private static final String CATALOGUE = "catalogue.yaml";
     private static final int SHOWN_OF_HASH = 10;
+    private static final Pattern IN_HISTORY = Pattern.compile("[~^@:]");
 
     /** @param name for people: "main (1a2b3c4d5e)" */
     record Named(String name, Collation.State state) { }
@@ -42,6 +45,9 @@ final class NamedStates implements AutoCloseable {
 
     /** @throws UsageException if nothing is called so */
     Named read(String name) throws IOException {
+        if (name.isBlank()) {
+            throw new UsageException("The name of a state is empty. Name a folder, a branch, a tag or a commit.");
+        }
         Optional<Tree> folder = folder(name);
         if (folder.isPresent()) {
             return new Named(name, Collation.State.read(folder.get()));
@@ -83,11 +89,17 @@ final class NamedStates implements AutoCloseable {
     }
 
     private UsageException unknown(String revision) {
+        String what = "“" + revision + "” is neither a folder nor a revision of the Git repository. ";
+        return new UsageException(what + near(revision).map(near -> "Did you mean “" + near + "”?")
+                .orElse("Name a branch, a tag or a commit; if this is a copy without its whole history, as hosted CI makes one, have "
+                        + "it fetch the whole."));
+    }
+
+    /** Of a place in the history, such as {@code HEAD~3}, the name is right and the history too short. */
+    private Optional<String> near(String revision) {
         try {
-            return new UsageException("“" + revision + "” is neither a folder nor a revision of the Git repository. "
-                    + NearMiss.of(revision, revisions.names()).map(near -> "Did you mean “" + near + "”?")
-                            .orElse("Name a branch, a tag or a commit; if this is a copy without its whole history, as hosted CI "
-                                    + "makes one, have it fetch the whole."));
+            List<String> names = revisions.names();
+            return IN_HISTORY.matcher(revision).find() || names.contains(revision) ? Optional.empty() : NearMiss.of(revision, names);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -98,6 +98,17 @@ class CollateCommandTest {
         assertEquals("exergue: “spring-2042” is neither a folder nor a revision of the Git repository. Did you mean “spring-2024”?\n",
                 near.err());
         assertTrue(collate("0123456789012345678901234567890123456789").err().contains("fetch the whole"));
+        assertTrue(collate("HEAD~1").err().contains("fetch the whole"));
+        assertEquals("exergue: The name of a state is empty. Name a folder, a branch, a tag or a commit.\n", collate("HEAD", "").err());
+    }
+
+    @Test
+    void aRepositoryThatCannotBeReadIsSaidToBeSo() throws IOException {
+        Repositories.commit(folder, under("book", first), "v1");
+        Files.writeString(folder.resolve(".git/config"), "[core]\n\trepositoryformatversion = 1\n[extensions]\n\tobjectFormat = sha256\n");
+        Ran ran = collate("v1");
+        assertEquals(ExitCode.BROKEN, ran.code());
+        assertTrue(ran.err().contains("names its contents by SHA-256"), ran.err());
     }
 
     @Test

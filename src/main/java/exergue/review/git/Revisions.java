@@ -46,7 +46,12 @@ public final class Revisions implements AutoCloseable {
     /** @throws IOException if it cannot be read, or is not a repository after all */
     public static Revisions open(GitFolder folder) throws IOException {
         StillReader.please();
-        return new Revisions(new FileRepositoryBuilder().setGitDir(folder.git()).setMustExist(true).build());
+        Repository repository = new FileRepositoryBuilder().setGitDir(folder.git()).setMustExist(true).build();
+        if ("sha256".equalsIgnoreCase(repository.getConfig().getString("extensions", null, "objectformat"))) {
+            repository.close();
+            throw new IOException("the Git repository names its contents by SHA-256, which is not understood yet; compare two folders");
+        }
+        return new Revisions(repository);
     }
 
     /**
