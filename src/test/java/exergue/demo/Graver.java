@@ -93,6 +93,17 @@ final class Graver {
         box.highest(field, inward.blurred(Math.min(reach * 0.22, unit * 0.03)));
     }
 
+    /** A plateau that hides what lies under it, as cloth does. */
+    void cover(Shape shape, double height, double round) {
+        Graver sheet = sheet();
+        sheet.dome(shape, height, round);
+        Field share = Field.covered(place.createTransformedShape(shape), field.width, field.height).blurred(unit * 0.008);
+        for (int i = 0; i < field.at.length; i++) {
+            float hidden = Math.min(1, share.at[i] * 1.05f);
+            field.at[i] = field.at[i] * (1 - hidden) + Math.max(sheet.field.at[i], field.at[i] * 0.15f) * hidden;
+        }
+    }
+
     /** A plateau flat on top with short straight sides: letters, masonry. */
     void slab(Shape shape, double height, double slope) {
         Shape there = place.createTransformedShape(shape);

@@ -3,6 +3,7 @@ package exergue.demo;
 import static exergue.demo.Graver.oval;
 import static exergue.demo.Graver.through;
 
+import java.awt.Shape;
 import java.awt.geom.Area;
 
 /** Heads to the right, invented, in the manner of the trade: profile first, then bone, then hair lock by lock. */
@@ -189,6 +190,11 @@ final class Heads {
 
     /** Waves of a woman's hair from the brow back to a knot. */
     static void knot(Graver g) {
+        waves(g);
+        bun(g);
+    }
+
+    private static void waves(Graver g) {
         g.over(hair -> {
             for (int i = 0; i < 12; i++) {
                 double share = i / 11.0;
@@ -210,6 +216,9 @@ final class Heads {
                 hair.lock(-0.10 - i * 0.05, -0.74 + i * 0.075, 160 - i * 16, 0.26, 0.085, -45, 0.032);
             }
         });
+    }
+
+    private static void bun(Graver g) {
         g.over(bun -> {
             bun.dome(oval(-0.62, -0.02, 0.135, 0.120, 10), 0.075, 0.10);
             bun.dome(oval(-0.74, 0.03, 0.06, 0.055, 10), 0.05, 0.05);
@@ -238,10 +247,9 @@ final class Heads {
 
     /** A veil drawn over the back of the head, and a stephane above the brow. */
     static void veil(Graver g) {
-        g.over(cloth -> {
-            cloth.dome(through(true, 0.06, -0.90, 0.12, -0.72, 0.04, -0.50, -0.10, -0.25, -0.14, 0.02, -0.18, 0.30, -0.20, 0.60, -0.14, 0.88,
-                    -0.34, 0.97, -0.62, 0.86, -0.66, 0.50, -0.74, 0.20, -0.74, -0.16, -0.66, -0.50, -0.46, -0.78, -0.18, -0.93), 0.062, 0.05);
-        });
+        Shape cloth = through(true, 0.06, -0.90, 0.12, -0.72, 0.04, -0.50, -0.10, -0.25, -0.14, 0.02, -0.18, 0.30, -0.20, 0.60, -0.14, 0.88,
+                -0.34, 0.97, -0.62, 0.86, -0.66, 0.50, -0.74, 0.20, -0.74, -0.16, -0.66, -0.50, -0.46, -0.78, -0.18, -0.93);
+        g.cover(cloth, 0.165, 0.10);
         for (int i = 0; i < 6; i++) {
             double off = i * 0.085;
             g.rib(new double[] {0.012, 0.040, 0.030}, 0.022, 0.02 - off * 0.7, -0.84 + off * 0.3, -0.16 - off * 0.85, -0.46 + off * 0.2,
@@ -288,7 +296,7 @@ final class Heads {
     static void queen(Graver g) {
         skull(g, false);
         ear(g, -0.08, 0.0);
-        knot(g);
+        waves(g);
         earring(g);
         veil(g);
     }
