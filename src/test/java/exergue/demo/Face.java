@@ -96,7 +96,7 @@ final class Face {
     private void texture(Strike strike, double rough) {
         Noise fine = new Noise(seed * 7 + 1);
         Noise where = new Noise(seed * 13 + 2);
-        int octaves = pixelsPerMm < 15 ? 2 : 4;
+        int octaves = pixelsPerMm < 25 ? 2 : 4;
         for (int i = 0; i < height.at.length; i++) {
             if (cover.at[i] == 0) {
                 continue;
@@ -106,7 +106,7 @@ final class Face {
             double turn = Math.atan2(y, x);
             double far = Math.hypot(x, y);
             double nearRim = Math.min(1, Math.max(0, 1 - inward.at[i] / (3.2 * pixelsPerMm)));
-            double level = 0.075 * noise.at(x / 4.2, y / 4.2) + 0.018 * noise.rough(x / 1.1, y / 1.1, 3);
+            double level = 0.075 * noise.at(x / 4.2, y / 4.2) + 0.018 * noise.rough(x / 1.1, y / 1.1, octaves == 4 ? 3 : 2);
             level += 0.013 * nearRim * fine.at(turn * 38, far * 0.8);
             level += (0.0045 + 0.014 * rough) * fine.rough(x * 3.1, y * 3.1, octaves);
             double eaten = strike.pits() * (0.55 + 0.9 * where.rough(x / 3, y / 3, 2));

@@ -108,14 +108,14 @@ final class Lamp {
     /** How much of the room above each spot sees, 0 to 1: horizons in ten directions. */
     private Field open() {
         Field open = new Field(relief.width, relief.height);
-        int ways = pixelsPerMm < 15 ? 6 : WAYS;
+        int ways = pixelsPerMm < 25 ? 6 : WAYS;
         double[] across = new double[ways];
         double[] down = new double[ways];
         for (int way = 0; way < ways; way++) {
             across[way] = Math.cos(2 * Math.PI * way / ways + 0.3);
             down[way] = Math.sin(2 * Math.PI * way / ways + 0.3);
         }
-        double[] far = pixelsPerMm < 15 ? new double[] {0.2 * pixelsPerMm + 1, 0.8 * pixelsPerMm + 1}
+        double[] far = pixelsPerMm < 25 ? new double[] {0.2 * pixelsPerMm + 1, 0.8 * pixelsPerMm + 1}
                 : new double[] {0.06 * pixelsPerMm + 1, 0.18 * pixelsPerMm + 1, 0.45 * pixelsPerMm + 1, 1.0 * pixelsPerMm + 1};
         for (int y = 0; y < relief.height; y++) {
             for (int x = 0; x < relief.width; x++) {

@@ -11,6 +11,7 @@ record Photo(Field red, Field green, Field blue, Field cover) {
         Lamp.Lit lit = new Lamp(face.height, face.cover, face.pixelsPerMm).lit();
         Field hollows = face.height.blurred(face.pixelsPerMm * 0.22);
         Noise patches = new Noise(seed * 31 + 11);
+        int octaves = face.pixelsPerMm < 25 ? 2 : 4;
         for (int i = 0; i < face.height.at.length; i++) {
             if (face.cover.at[i] == 0) {
                 continue;
@@ -18,8 +19,8 @@ record Photo(Field red, Field green, Field blue, Field cover) {
             double x = (i % width) / face.pixelsPerMm;
             double y = (i / width) / face.pixelsPerMm;
             double deep = (hollows.at[i] - face.height.at[i]) / (face.pixelsPerMm * 0.10);
-            double cavity = clamp(0.55 * deep + 1.1 * (0.93 - lit.open().at[i]) / 0.35) * (0.75 + 0.5 * patches.rough(x, y, 3));
-            double tone = clamp(0.45 + 0.9 * patches.rough(x / 4, y / 4, 4) - 0.25 * Math.max(-1, Math.min(1, -deep))) * metal.patinated() * toned;
+            double cavity = clamp(0.55 * deep + 1.1 * (0.93 - lit.open().at[i]) / 0.35) * (0.75 + 0.5 * patches.rough(x, y, octaves == 4 ? 3 : 2));
+            double tone = clamp(0.45 + 0.9 * patches.rough(x / 4, y / 4, octaves) - 0.25 * Math.max(-1, Math.min(1, -deep))) * metal.patinated() * toned;
             double dirt = clamp(cavity) * metal.dirty();
             double gloss = metal.gloss() * (1 - 0.75 * dirt) * (1 - 0.55 * tone);
             double rubbed = clamp(-deep * 0.75) * 0.55 * (1 - tone * 0.3);
