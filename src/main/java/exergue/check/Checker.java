@@ -32,6 +32,7 @@ import exergue.check.rules.OvalDirectionNotSaid;
 import exergue.check.rules.PhotographWithoutCredit;
 import exergue.check.rules.PhotographWithoutPermission;
 import exergue.check.rules.PhotographWithoutWidth;
+import exergue.check.rules.PictureNotShown;
 import exergue.check.rules.ProvenanceOutOfOrder;
 import exergue.check.rules.ReadingNotGiven;
 import exergue.check.rules.RulerNeverUsed;
@@ -77,7 +78,7 @@ public final class Checker {
             new TypeWithoutCoins(), new MintNeverUsed(),
             new RulerNeverUsed(),
             new WorkNeverCited(), new WorkNotListed(), new NoStandardWork(), new CollectionNeverUsed(), new FindSpotNeverUsed(), new ExactFindSpotPrinted(),
-            new PhotographWithoutCredit(), new PhotographWithoutPermission());
+            new PhotographWithoutCredit(), new PictureNotShown(), new PhotographWithoutPermission());
 
     private Checker() { }
 

@@ -149,20 +149,21 @@ public final class Editor {
             case "imprint" -> Optional.of(new Part.Imprint(id));
             case "contents" -> Optional.of(new Part.Contents(id, heading(words.of(BookWord.CONTENTS))));
             case "lists" -> new BookLists(words, plates.map(PlatesMaker::plates).orElse(List.of()), captions).part(id);
-            case "methods" -> text(id, BookWord.METHODS, name.value());
+            case "methods" -> text(id, BookWord.METHODS, prose.of(name.value()));
             case "catalogue" -> Optional.of(new Part.Entries(id, heading(words.of(BookWord.CATALOGUE)), entries.of(order)));
             case "works" -> Optional.of(new Part.WorksCited(id, heading(words.of(BookWord.WORKS)),
                     WorkLines.of(catalogue, works, work -> !(abbreviations && work.standard()))));
             case "abbreviations" -> Optional.of(new Part.WorksCited(id, heading(words.of(BookWord.ABBREVIATIONS)),
                     WorkLines.of(catalogue, works, Work::standard)));
             case "plates" -> plates.flatMap(made -> made.part(id));
-            case "finds" -> text(id, BookWord.FINDS, name.value());
+            case "finds" -> text(id, BookWord.FINDS, prose.of(name.value()));
             case "concordances" -> listings(id, BookWord.CONCORDANCES, BookWord.CONCORDANCE_NOTE,
                     new Concordances(catalogue, order, locators, words).listings(
                             catalogue.works().values().stream().sorted(WorkLines.BY_SIGN).toList()));
             case "indexes" -> listings(id, BookWord.INDEXES, byPages() ? BookWord.INDEX_NOTE_PAGES : BookWord.INDEX_NOTE,
                     indexes.listings(locators, words));
-            case "credits" -> text(id, BookWord.CREDITS, name.value());
+            case "credits" -> text(id, BookWord.CREDITS, PictureCredits.of(order, catalogue.apparatus().pictures(), prose.pictures())
+                    .blocks(locators, words, name.place()));
             default -> Optional.ofNullable(catalogue.chapters().get(name.value())).map(chapter ->
                     new Part.Text(id, references.inRuns(studies.runs(chapter.title())), references.in(prose.of(name.value()))));
         };
@@ -173,7 +174,6 @@ public final class Editor {
         return switch (name.value()) {
             case "methods" -> methods.blocks(name.place());
             case "finds" -> new FindTables(catalogue, order, locators, words, name.place()).blocks();
-            case "credits" -> PictureCredits.blocks(order, locators, words, name.place());
             default -> Optional.ofNullable(catalogue.chapters().get(name.value())).map(Chapter::blocks)
                     .map(studies::blocks).orElse(List.of());
         };
@@ -184,9 +184,9 @@ public final class Editor {
     }
 
     /** A part of which there would be nothing but the heading is left out. */
-    private Optional<Part> text(String id, BookWord heading, String name) {
-        return prose.of(name).isEmpty() ? Optional.empty()
-                : Optional.of(new Part.Text(id, heading(words.of(heading)), references.in(prose.of(name))));
+    private Optional<Part> text(String id, BookWord heading, List<Prose> blocks) {
+        return blocks.isEmpty() ? Optional.empty()
+                : Optional.of(new Part.Text(id, heading(words.of(heading)), references.in(blocks)));
     }
 
     private Optional<Part> listings(String id, BookWord heading, BookWord note, List<Listing> listings) {

@@ -1,6 +1,7 @@
 package exergue.edition;
 
 import exergue.model.BookPlan;
+import exergue.model.Chapter;
 import exergue.model.Prose;
 import exergue.model.Written;
 import java.util.Collections;
@@ -29,6 +30,11 @@ record ProseParts(Map<String, List<Prose>> byName) {
                 .filter(name -> !byName.containsKey(name.value()))
                 .forEach(name -> byName.put(name.value(), numbers.in(prose.apply(name))));
         return new ProseParts(byName);
+    }
+
+    /** All that the parts show, in the order of the book. */
+    List<Prose.Picture> pictures() {
+        return byName.values().stream().flatMap(Chapter::pictures).toList();
     }
 
     List<Prose> of(String name) {

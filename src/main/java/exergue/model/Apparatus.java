@@ -9,14 +9,17 @@ import java.util.Optional;
  * @param see     see-references of the indexes
  * @param edition what the earlier edition is called whose numbers these are; empty where it has no name
  * @param former  numbers that coins had in the earlier edition, in the order of its file
+ * @param pictures who took and who allows the pictures of chapters
  */
-public record Apparatus(List<See> see, Optional<Written<String>> edition, List<FormerNumber> former) {
+public record Apparatus(List<See> see, Optional<Written<String>> edition, List<FormerNumber> former,
+                        List<PictureRights> pictures) {
 
-    public static final Apparatus NONE = new Apparatus(List.of(), Optional.empty(), List.of());
+    public static final Apparatus NONE = new Apparatus(List.of(), Optional.empty(), List.of(), List.of());
 
     public Apparatus {
         see = List.copyOf(see);
         former = List.copyOf(former);
+        pictures = List.copyOf(pictures);
     }
 
     /** A reader who looks up one word is sent to another. */

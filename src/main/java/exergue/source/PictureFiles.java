@@ -5,14 +5,12 @@ import exergue.finding.Finding;
 import exergue.model.Catalogue;
 import exergue.model.Chapter;
 import exergue.model.Coin;
-import exergue.model.Prose;
 import exergue.model.Written;
 import exergue.source.text.Notebook;
 import java.io.IOException;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /** Looks at the first bytes of every picture that is named and there: whether it is what the pages can print. */
 final class PictureFiles {
@@ -45,8 +43,7 @@ final class PictureFiles {
             }
         }
         for (Chapter chapter : catalogue.chapters().values()) {
-            look(chapter.blocks().stream().flatMap(block -> block instanceof Prose.Picture picture
-                    ? Stream.of(new Written<>(picture.path(), picture.place())) : Stream.empty()).toList(), "", List.of(JPEG, PNG));
+            look(chapter.pictures().map(picture -> new Written<>(picture.path(), picture.place())).toList(), "", List.of(JPEG, PNG));
         }
     }
 

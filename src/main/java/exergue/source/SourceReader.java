@@ -94,7 +94,7 @@ public final class SourceReader {
         return new Catalogue(file.title(), file.plan(), style, desk.conventions(), works(desk),
                 single(FileKind.MINTS, desk), single(FileKind.RULERS, desk), single(FileKind.FIND_SPOTS, desk),
                 single(FileKind.COLLECTIONS, desk), folder(FileKind.TYPE, desk, Type::id), folder(FileKind.COIN, desk, Coin::id),
-                chapters(file, desk), apparatus(desk), file.templates(), file.citationStyle(), file.groups());
+                chapters(file, desk), apparatus(file, desk), file.templates(), file.citationStyle(), file.groups());
     }
 
     private Map<String, Work> works(Desk desk) throws IOException {
@@ -102,9 +102,9 @@ public final class SourceReader {
         return WorksReader.read(single(FileKind.WORKS, desk), files, texts, notebook);
     }
 
-    private Apparatus apparatus(Desk desk) throws IOException {
+    private Apparatus apparatus(CatalogueFile file, Desk desk) throws IOException {
         Apparatus former = single(FileKind.FORMER_NUMBERS, desk);
-        return new Apparatus(single(FileKind.INDEX, desk), former.edition(), former.former());
+        return new Apparatus(single(FileKind.INDEX, desk), former.edition(), former.former(), file.pictures());
     }
 
     /** A file that may be missing; then what counts is what an empty one would say. */

@@ -51,6 +51,10 @@ final class SmallTree {
         return this;
     }
 
+    Map<String, String> files() {
+        return Map.copyOf(files);
+    }
+
     /** One more coin of the same type. */
     SmallTree withCoin(String id, String weight, String more) {
         return with("coins/" + id + ".yaml", COIN.replace("lk-1", id).replace("3.87 g", weight) + more);

@@ -141,14 +141,14 @@ final class CatalogueBuilder {
     CatalogueBuilder see(String from, String to) {
         List<Apparatus.See> see = new ArrayList<>(apparatus.see());
         see.add(new Apparatus.See(words(from), words(to)));
-        apparatus = new Apparatus(see, apparatus.edition(), apparatus.former());
+        apparatus = new Apparatus(see, apparatus.edition(), apparatus.former(), List.of());
         return this;
     }
 
     CatalogueBuilder former(String coin, int number) {
         List<Apparatus.FormerNumber> former = new ArrayList<>(apparatus.former());
         former.add(new Apparatus.FormerNumber(words(coin), new Written<>(number, PLACE)));
-        apparatus = new Apparatus(apparatus.see(), Optional.of(words("First edition")), former);
+        apparatus = new Apparatus(apparatus.see(), Optional.of(words("First edition")), former, List.of());
         return this;
     }
 

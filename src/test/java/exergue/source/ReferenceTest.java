@@ -66,6 +66,7 @@ class ReferenceTest {
         Map<String, String> files = Trees.sound();
         files.put("photographs/lk-0042-obv.jpg", "a picture");
         files.put("photographs/lk-0042-rev.jpg", "a picture");
+        files.put("photographs/harbour.jpg", "a picture");
         files.put("templates/page.ftlh", "a template");
         files.put("styles/journal.csl", "a style");
         files.put("chapters/introduction.md", "# Introduction\n");

@@ -1,11 +1,14 @@
 package exergue.check.rules;
 
+import exergue.check.ChapterPictures;
 import exergue.check.Rule;
 import exergue.finding.Code;
 import exergue.finding.Finding;
+import exergue.finding.Place;
 import exergue.finding.Severity;
 import exergue.model.Catalogue;
 import exergue.model.Coin;
+import exergue.model.PictureRights;
 import exergue.model.Written;
 import java.util.List;
 import java.util.stream.Stream;
@@ -31,12 +34,20 @@ public final class PhotographWithoutPermission implements Rule {
 
     @Override
     public List<Finding> faults(Catalogue catalogue) {
-        return catalogue.coins().stream().filter(coin -> coin.photograph()
+        Stream<Finding> ofCoins = catalogue.coins().stream().filter(coin -> coin.photograph()
                         .filter(photograph -> photograph.permission().isEmpty()).isPresent())
-                .flatMap(coin -> first(coin.photograph().orElseThrow()).map(path -> Finding.of(CODE, path.place(), "photograph",
-                        "The photograph “" + path + "” of coin " + coin.id() + " has no permission.",
-                        "Write permission: and who gives it, as the list of credits should say it; or permission: "
-                                + Coin.Photograph.NOT_NEEDED + "."))).toList();
+                .flatMap(coin -> first(coin.photograph().orElseThrow())
+                        .map(path -> fault(path.place(), "photograph", "The photograph “" + path + "” of coin " + coin.id(), "")));
+        Stream<Finding> ofChapters = ChapterPictures.without(catalogue, PictureRights::permission).stream().map(picture ->
+                fault(picture.place(), "", "The picture “" + picture.path() + "”", " under pictures: in catalogue.yaml, with picture: "
+                        + picture.path() + ","));
+        return Stream.concat(ofCoins, ofChapters).toList();
+    }
+
+    private static Finding fault(Place place, String path, String picture, String where) {
+        return Finding.of(CODE, place, path, picture + " has no permission.",
+                "Write" + where + " permission: and who gives it, as the list of credits should say it; or permission: "
+                        + Coin.Photograph.NOT_NEEDED + ".");
     }
 
     static Stream<Written<String>> first(Coin.Photograph photograph) {

@@ -40,7 +40,7 @@ final class ApparatusKeys {
                 "First edition, 2019");
         Key<List<FormerNumber>> numbers = keys.or("numbers", new ListOf<>(number()), "",
                 "The number each coin had there.", "");
-        return keys.block(f -> new Apparatus(List.of(), f.get(edition), f.get(numbers)));
+        return keys.block(f -> new Apparatus(List.of(), f.get(edition), f.get(numbers), List.of()));
     }
 
     private static Block<FormerNumber> number() {

@@ -5,6 +5,7 @@ import exergue.model.BookPlan;
 import exergue.model.CoinGroup;
 import exergue.model.Language;
 import exergue.model.Phrase;
+import exergue.model.PictureRights;
 import exergue.model.TemplateSet;
 import exergue.model.TemplateChoice;
 import exergue.model.TitleMatter;
@@ -34,9 +35,11 @@ import java.util.stream.Stream;
  * @param templates     the set that lays the book out, and the catalogue's own files
  * @param citationStyle path of a citation style of the catalogue's own
  * @param groups        of coins that chapters study, by id
+ * @param pictures      of chapters: who took them and who allows them
  */
 public record CatalogueFile(TitleMatter title, BookPlan plan, TemplateChoice templates,
-                            Optional<Written<String>> citationStyle, Map<String, CoinGroup> groups) {
+                            Optional<Written<String>> citationStyle, Map<String, CoinGroup> groups,
+                            List<PictureRights> pictures) {
 
     private static final Text<Written<String>> LANGUAGE = new Text<>("language", Language.codes(), "", false, CatalogueFile::language,
             (site, place) -> new Written<>("en", place));
@@ -77,13 +80,16 @@ public record CatalogueFile(TitleMatter title, BookPlan plan, TemplateChoice tem
     private static final Key<Map<String, CoinGroup>> GROUPS = KEYS.or("groups", new MapOf<>(GroupKeys.BLOCK), "",
             "Groups of coins that chapters and the command metrology study, by an id of your choice.", "");
 
+    private static final Key<List<PictureRights>> PICTURES = KEYS.or("pictures", new ListOf<>(PictureRightsKeys.BLOCK), "",
+            "Pictures in chapters: whom to thank for each, and who allows it. Photographs of coins say so in their entries.", "");
+
     static final Block<CatalogueFile> BLOCK = KEYS.block(CatalogueFile::bind);
 
     private static CatalogueFile bind(Fields f) {
         TitleMatter title = new TitleMatter(f.get(TITLE), f.get(SUBTITLE), f.get(AUTHORS), f.get(PLACE), f.get(PUBLISHER),
                 f.get(YEAR), f.get(SERIES), f.get(NOTICE), f.get(IMPRINT), f.get(LANGUAGE_KEY));
         TemplateChoice templates = new TemplateChoice(f.get(TEMPLATE_SET).value(), f.get(TEMPLATES).map(Written::value));
-        return new CatalogueFile(title, f.get(PARTS), templates, f.get(CITATION_STYLE), f.get(GROUPS));
+        return new CatalogueFile(title, f.get(PARTS), templates, f.get(CITATION_STYLE), f.get(GROUPS), f.get(PICTURES));
     }
 
     private static Block<BookPlan> parts() {

@@ -92,9 +92,8 @@ final class CoinParts {
         Key<Optional<Scalar>> width = keys.may("width", Texts.READING,
                 "How wide the whole picture is at life size, margins and all; without it the picture is printed as wide as "
                         + "the coin's diameter.", "24.3 mm");
-        Key<Optional<Written<String>>> credit = keys.may("credit", Texts.WORDS, "Whom to thank, as printed.", "\"Photograph: the museum\"");
-        Key<Optional<Written<String>>> permission = keys.may("permission", Texts.WORDS,
-                "Who allows it to be printed, as the list of credits says it; or: not needed.", "By permission of the Town Museum");
+        Key<Optional<Written<String>>> credit = PictureRightsKeys.credit(keys);
+        Key<Optional<Written<String>>> permission = PictureRightsKeys.permission(keys);
         Key<Optional<PrintScale>> scale = keys.may("scale", PictureStyleKeys.SCALE,
                 "How large this coin is printed, whatever the house style has for others.", "2:1");
         return keys.block(f -> new Coin.Photograph(f.get(obverse), f.get(reverse),
