@@ -11,9 +11,12 @@ public final class HeadStart {
 
     private HeadStart() { }
 
-    /** Returns at once; the work is done beside what the caller does next. */
+    /**
+     * Returns at once; the work is done beside what the caller does next. Should it fail, nobody hears of it here: it
+     * fails again where it is needed.
+     */
     public static void take() {
-        ForkJoinPool.commonPool().execute(() -> {
+        ForkJoinPool.commonPool().submit(() -> {
             for (Style style : Style.values()) {
                 Faces.has(style, ' ');
             }
