@@ -22,6 +22,7 @@ import exergue.photo.print.PrintedCoins;
 import exergue.source.Loaded;
 import exergue.source.SourceReader;
 import exergue.study.Plausibility;
+import exergue.study.die.DieChecks;
 import exergue.typeset.Attachment;
 import exergue.typeset.Coverage;
 import exergue.typeset.HeadStart;
@@ -111,7 +112,7 @@ public final class Exergue {
     }
 
     private static Findings checks(Catalogue catalogue) {
-        return Checker.check(catalogue).and(Plausibility.check(catalogue))
+        return Checker.check(catalogue).and(Plausibility.check(catalogue)).and(DieChecks.check(catalogue))
                 .and(Coverage.missing(PrintedTexts.of(catalogue)));
     }
 

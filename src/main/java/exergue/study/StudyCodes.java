@@ -2,6 +2,8 @@ package exergue.study;
 
 import exergue.finding.Code;
 import exergue.finding.Severity;
+import exergue.study.die.DieCodes;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Every code this stage raises. */
@@ -49,6 +51,8 @@ public final class StudyCodes {
     private StudyCodes() { }
 
     public static List<Code> all() {
-        return List.of(WEIGHT_FAR_OFF, DIAMETER_FAR_OFF, OUTSIDE_LIMITS);
+        List<Code> all = new ArrayList<>(List.of(WEIGHT_FAR_OFF, DIAMETER_FAR_OFF, OUTSIDE_LIMITS));
+        all.addAll(DieCodes.all());
+        return List.copyOf(all);
     }
 }

@@ -13,6 +13,7 @@ import exergue.model.Catalogue;
 import exergue.model.Coin;
 import exergue.model.Type;
 import exergue.study.Plausibility;
+import exergue.study.die.DieChecks;
 import exergue.study.StudyCodes;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -92,7 +93,7 @@ class EveryCodeTest {
     }
 
     private static Findings findings(Catalogue catalogue) {
-        return Checker.check(catalogue).and(Plausibility.check(catalogue));
+        return Checker.check(catalogue).and(Plausibility.check(catalogue)).and(DieChecks.check(catalogue));
     }
 
     private static Catalogue shuffled(Catalogue all, Random random) {

@@ -6,6 +6,7 @@ import exergue.model.Catalogue;
 import exergue.source.Loaded;
 import exergue.source.SourceReader;
 import exergue.study.Plausibility;
+import exergue.study.die.DieChecks;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
@@ -84,7 +85,7 @@ final class SmallTree {
     /** What check and study find, errors of the reader aside. */
     List<Finding> findings() {
         Catalogue catalogue = read().catalogue().orElseThrow();
-        return Checker.check(catalogue).and(Plausibility.check(catalogue)).all();
+        return Checker.check(catalogue).and(Plausibility.check(catalogue)).and(DieChecks.check(catalogue)).all();
     }
 
     List<String> codes() {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -76,5 +77,18 @@ class SoundTreesTest {
         // year 35 of an era that began in 312 BC is 278/7 BC
         assertEquals(List.of(), new SmallTree().with("house-style.yaml", "eras:\n  ardian: {sign: year, year-one: -0311}\n")
                 .with("types/owl-drachm.yaml", SmallTree.TYPE + "date: " + date + "\nera-date: {era: ardian, year: 35}\n").codes());
+    }
+
+    /** States in one order, a die of two types of one denomination, and numbers that begin anew with each type. */
+    @Test
+    void diesThatHangTogetherAreSound() {
+        String state = "dies: {obverse: {die: O1, state: %d}, reverse: R%d}\n";
+        assertEquals(List.of(), new SmallTree().withCoin("lk-2", "3.88 g", String.format(Locale.ROOT, state, 1, 1))
+                .withCoin("lk-3", "3.89 g", String.format(Locale.ROOT, state, 2, 2))
+                .withCoin("lk-4", "3.90 g", String.format(Locale.ROOT, state, 2, 1)).codes());
+        SmallTree anew = new SmallTree().withCoin("lk-2", "3.88 g", "dies: {obverse: O1}\n").with("house-style.yaml", "die-names: by type\n")
+                .with("types/owl-obol.yaml", SmallTree.TYPE.replace("owl-drachm", "owl-obol").replace("drachm", "obol"))
+                .with("coins/lk-3.yaml", SmallTree.COIN.replace("lk-1", "lk-3").replace("owl-drachm", "owl-obol") + "dies: {obverse: O1}\n");
+        assertEquals(List.of(), anew.codes());
     }
 }

@@ -30,10 +30,7 @@ public record DieStudy(int coins, List<Combination> combinations, List<DieChain>
 
     public static DieStudy of(Collection<StruckCoin> coins) {
         List<StruckCoin> sorted = coins.stream().sorted(StruckCoin.BY_ID).toList();
-        Map<DiePair, List<String>> struck = new TreeMap<>();
-        sorted.forEach(coin -> coin.pair().ifPresent(pair -> struck.computeIfAbsent(pair, any -> new ArrayList<>()).add(coin.id())));
-        List<Combination> combinations = struck.entrySet().stream()
-                .map(entry -> new Combination(entry.getKey(), entry.getValue())).toList();
+        List<Combination> combinations = combinations(sorted);
         List<DieUsage> usage = DieUsage.of(sorted);
         List<DieChain> chains = new ArrayList<>();
         List<Combination> alone = new ArrayList<>();
@@ -48,6 +45,13 @@ public record DieStudy(int coins, List<Combination> combinations, List<DieChain>
         return new DieStudy(sorted.size(), combinations, chains, alone,
                 sorted.stream().filter(coin -> coin.obverse().isPresent() != coin.reverse().isPresent()).toList(),
                 usage, counts(sorted, DieSide.OBVERSE), counts(sorted, DieSide.REVERSE));
+    }
+
+    /** Every pair of dies with its coins, in natural order. */
+    static List<Combination> combinations(List<StruckCoin> coins) {
+        Map<DiePair, List<String>> struck = new TreeMap<>();
+        coins.forEach(coin -> coin.pair().ifPresent(pair -> struck.computeIfAbsent(pair, any -> new ArrayList<>()).add(coin.id())));
+        return struck.entrySet().stream().map(entry -> new Combination(entry.getKey(), entry.getValue())).toList();
     }
 
     public DieCounts counts(DieSide side) {
