@@ -24,6 +24,7 @@ public final class AllCodes {
     public static List<Code> all() {
         List<Code> all = new ArrayList<>(SourceCodes.all());
         all.addAll(Checker.codes());
+        all.addAll(ExcuseCodes.all());
         all.addAll(CiteCodes.all());
         all.addAll(StudyCodes.all());
         all.addAll(SheetCodes.all());

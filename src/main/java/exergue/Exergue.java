@@ -107,8 +107,11 @@ public final class Exergue {
                 : new SetWorks(Map.of(), Findings.none());
         Optional<Editor.Edited> edited = loaded.catalogue().map(catalogue -> Editor.edit(catalogue, works.full(), PageMap.UNKNOWN));
         Findings arranged = edited.map(Editor.Edited::findings).orElse(Findings.none());
+        Findings judged = Judgement.of(OneCause.of(loaded.findings().and(checks.join()).and(works.findings()).and(arranged)),
+                loaded.catalogue());
+        Findings house = loaded.catalogue().map(catalogue -> HouseCheck.of(catalogue, judged)).orElse(Findings.none());
         return new Checked(source, loaded.catalogue(), edited.map(Editor.Edited::book), works,
-                OneCause.of(loaded.findings().and(checks.join()).and(works.findings()).and(arranged)), Optional.empty());
+                Judgement.of(judged.and(house), loaded.catalogue()), Optional.empty());
     }
 
     private static Findings checks(Catalogue catalogue) {
@@ -127,7 +130,8 @@ public final class Exergue {
         progress.starts(Stage.GAUGE);
         Map<String, Gauged> gauged = GaugedFiles.of(checked.source(), PictureCheck.files(checked.catalogue().get()),
                 (done, of) -> progress.reached("pictures", done, of));
-        return PictureCheck.check(checked.catalogue().get(), path -> Optional.ofNullable(gauged.get(path)));
+        return Judgement.of(PictureCheck.check(checked.catalogue().get(), path -> Optional.ofNullable(gauged.get(path))),
+                checked.catalogue());
     }
 
     /**
@@ -149,7 +153,8 @@ public final class Exergue {
                 (done, of) -> progress.reached("coins", done, of));
         Editor.Edited edited = Editor.edit(catalogue, checked.works().full(), ready.pictures(), PageMap.UNKNOWN);
         return new Checked(checked.source(), checked.catalogue(), Optional.of(edited.book()), checked.works(),
-                OneCause.of(checked.findings().and(ready.findings()).and(edited.findings())), Optional.of(ready));
+                Judgement.of(OneCause.of(checked.findings().and(ready.findings()).and(edited.findings())), checked.catalogue()),
+                Optional.of(ready));
     }
 
     /** Makes the book alone, without data inside it. */
@@ -179,7 +184,7 @@ public final class Exergue {
         ForkJoinTask<Stamp> stamp = ForkJoinPool.commonPool().submit(() -> stamp(checked.source()));
         Setting setting = Setting.of(catalogue, checked.printed(), stamp::join, progress::reached);
         try (SetBook set = set(checked, catalogue, setting)) {
-            Findings findings = checked.findings().and(set.findings());
+            Findings findings = Judgement.of(checked.findings().and(set.findings()), checked.catalogue());
             if (findings.hasErrors()) {
                 return new Made(Optional.empty(), findings);
             }
@@ -189,7 +194,7 @@ public final class Exergue {
             List<Attachment> data = enclosed.data().apply(rows);
             set.write(enclosed.origin(), data, prints.book());
             Findings asked = prints.press().isPresent() ? set.writeForPress(prints.press().get()) : Findings.none();
-            return new Made(Optional.of(new Publication(set.book(), set.pages().pages(), rows, data, checked.printed())), findings.and(asked));
+            return new Made(Optional.of(new Publication(set.book(), set.pages().pages(), rows, data, checked.printed())), Judgement.of(findings.and(asked), checked.catalogue()));
         }
     }
 
@@ -223,6 +228,6 @@ public final class Exergue {
                 () -> stamp(checked.source()), progress::reached);
         Map<String, String> texts = new LinkedHashMap<>();
         publication.rows().forEach(row -> texts.put(Anchors.coin(row.id()), linkedData.apply(row)));
-        return WebBook.write(publication.book(), setting, texts, publication.data(), sink);
+        return Judgement.of(WebBook.write(publication.book(), setting, texts, publication.data(), sink), checked.catalogue());
     }
 }

@@ -24,7 +24,7 @@ final class OneCause {
     }
 
     static Findings of(Findings findings) {
-        return Findings.of(new OneCause(findings).kept());
+        return Findings.of(new OneCause(findings).kept(), findings.excused());
     }
 
     private List<Finding> kept() {

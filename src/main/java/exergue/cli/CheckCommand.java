@@ -25,6 +25,12 @@ final class CheckCommand implements Callable<Integer> {
             + "takes about a second for each.")
     private boolean pictures;
 
+    @Option(names = "--excused", description = "Also lists what entries excuse, with their reasons.")
+    private boolean excused;
+
+    @Option(names = "--explain", paramLabel = "CODE", description = "Checks nothing, but explains a finding, as the command explain does.")
+    private String code;
+
     @Mixin
     private FormatOption format;
 
@@ -34,13 +40,17 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        if (code != null) {
+            terminal.out().print(CodePage.plain(CodePage.named(code)));
+            return ExitCode.CLEAN;
+        }
         try (StageLines progress = new StageLines(terminal)) {
             Exergue.Checked checked = Exergue.check(SourceFolder.open(source), progress);
             Findings findings = pictures ? checked.findings().and(Exergue.gauge(checked, progress)) : checked.findings();
             String coins = checked.catalogue()
                     .map(c -> HowMany.count(c.coins().size(), "coin") + " in " + HowMany.count(c.types().size(), "type") + ", ")
                     .orElse("");
-            format.print(new Report(findings, checked.source(), source.toString()),
+            format.print(new Report(findings, checked.source(), source.toString()), excused,
                     source + ": " + coins + HowMany.of(findings), terminal);
             return findings.hasErrors() ? ExitCode.SOURCE_ERRORS : ExitCode.CLEAN;
         }

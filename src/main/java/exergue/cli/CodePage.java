@@ -1,6 +1,8 @@
 package exergue.cli;
 
+import exergue.AllCodes;
 import exergue.finding.Code;
+import exergue.finding.NearMiss;
 import exergue.finding.Severity;
 import java.util.List;
 
@@ -11,11 +13,22 @@ final class CodePage {
 
     private CodePage() { }
 
+    /** @throws UsageException if there is none of this name */
+    static Code named(String id) {
+        List<Code> all = AllCodes.all();
+        return all.stream().filter(code -> code.id().equals(id)).findFirst()
+                .orElseThrow(() -> new UsageException("No finding is called “" + id + "”."
+                        + NearMiss.of(id, all.stream().map(Code::id).toList())
+                                .map(near -> " Did you mean “" + near + "”?")
+                                .orElse(" “exergue explain” lists them all.")));
+    }
+
     static String of(Code code) {
         return "# " + code.id() + "\n\n"
                 + "**" + code.title() + ".** " + effect(code.severity()) + "\n\n"
                 + code.why() + "\n\n"
-                + "Instead of\n\n" + sample(code.faulty()) + "\nwrite\n\n" + sample(code.mended());
+                + "Instead of\n\n" + sample(code.faulty()) + "\nwrite\n\n" + sample(code.mended())
+                + "\n" + otherwise(code);
     }
 
     /** The same for a screen, without the marks of Markdown. */
@@ -23,7 +36,8 @@ final class CodePage {
         return code.id() + "\n\n"
                 + code.title() + ". " + effect(code.severity()) + "\n\n"
                 + code.why() + "\n\n"
-                + "Instead of\n\n" + indented(code.faulty()) + "\nwrite\n\n" + indented(code.mended());
+                + "Instead of\n\n" + indented(code.faulty()) + "\nwrite\n\n" + indented(code.mended())
+                + "\n" + otherwise(code);
     }
 
     /** The index: one row for each code, in alphabetical order. */
@@ -44,6 +58,13 @@ final class CodePage {
             case WARNING -> "This is a warning: the book is made all the same.";
             case NOTE -> "This is a note: nothing need be done.";
         };
+    }
+
+    /** How a house or an entry has it otherwise. */
+    private static String otherwise(Code code) {
+        return code.severity() == Severity.ERROR ? "Neither the house style nor an entry can wave it through.\n"
+                : "A house that sees it otherwise writes under “findings” in house-style.yaml: " + code.id()
+                        + ": error, or: off. A coin or type in which it is right as it is says so under “excused”, with the reason.\n";
     }
 
     private static String indented(String text) {

@@ -1,9 +1,6 @@
 package exergue.cli;
 
 import exergue.AllCodes;
-import exergue.finding.Code;
-import exergue.finding.NearMiss;
-import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -28,17 +25,8 @@ final class ExplainCommand implements Callable<Integer> {
             AllCodes.all().forEach(code -> terminal.out().println(
                     code.id() + " (" + code.severity().word() + "): " + code.title()));
         } else {
-            terminal.out().print(CodePage.plain(find()));
+            terminal.out().print(CodePage.plain(CodePage.named(id)));
         }
         return ExitCode.CLEAN;
-    }
-
-    private Code find() {
-        List<Code> all = AllCodes.all();
-        return all.stream().filter(code -> code.id().equals(id)).findFirst()
-                .orElseThrow(() -> new UsageException("No finding is called “" + id + "”."
-                        + NearMiss.of(id, all.stream().map(Code::id).toList())
-                                .map(near -> " Did you mean “" + near + "”?")
-                                .orElse(" “exergue explain” lists them all.")));
     }
 }

@@ -1,5 +1,6 @@
 package exergue.cli;
 
+import exergue.cli.report.ExcusedText;
 import exergue.cli.report.Format;
 import exergue.cli.report.Report;
 import picocli.CommandLine.Option;
@@ -17,7 +18,15 @@ final class FormatOption {
      * program does.
      */
     void print(Report report, String lastLine, Terminal terminal) {
+        print(report, false, lastLine, terminal);
+    }
+
+    /** @param excused whether what entries excuse is listed too; where a program reads, it always is */
+    void print(Report report, boolean excused, String lastLine, Terminal terminal) {
         terminal.out().print(format.render(report, terminal.ink()));
+        if (excused && !format.forMachines()) {
+            terminal.out().print(ExcusedText.render(report, terminal.ink()));
+        }
         (format.forMachines() ? terminal.err() : terminal.out()).println(lastLine);
     }
 }

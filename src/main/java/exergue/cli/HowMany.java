@@ -9,11 +9,12 @@ final class HowMany {
 
     private HowMany() { }
 
-    /** Errors and warnings always, notes where there are some. */
+    /** Errors and warnings always, notes and what is excused where there are some. */
     static String of(Findings findings) {
         long notes = findings.count(Severity.NOTE);
+        int excused = findings.excused().size();
         return count(findings.count(Severity.ERROR), "error") + ", " + count(findings.count(Severity.WARNING), "warning")
-                + (notes == 0 ? "" : ", " + count(notes, "note"));
+                + (notes == 0 ? "" : ", " + count(notes, "note")) + (excused == 0 ? "" : ", " + excused + " excused");
     }
 
     static String count(long number, String singular) {

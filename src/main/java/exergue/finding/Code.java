@@ -17,4 +17,9 @@ public record Code(String id, Severity severity, String title, String why, Strin
             throw new IllegalArgumentException("a code is words in lower case joined by hyphens: " + id);
         }
     }
+
+    /** The same kind of fault where a house gives it another weight. */
+    public Code as(Severity other) {
+        return other == severity ? this : new Code(id, other, title, why, faulty, mended);
+    }
 }

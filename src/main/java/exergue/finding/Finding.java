@@ -39,6 +39,11 @@ public record Finding(Code code, Place place, String path, String what, String r
         return new Finding(code, place, path, what, remedy, related, Optional.of(new SafeEdit(place, replacement)));
     }
 
+    /** The same with the weight that a house gives it. */
+    public Finding as(Severity severity) {
+        return new Finding(code.as(severity), place, path, what, remedy, related, edit);
+    }
+
     public Severity severity() {
         return code.severity();
     }

@@ -6,15 +6,20 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 
-/** All findings of one run: sorted by file, line and column, without doubles. Immutable. */
+/**
+ * All findings of one run: sorted by file, line and column, without doubles; and apart from them those that entries
+ * excuse. Immutable.
+ */
 public final class Findings {
 
-    private static final Findings NONE = new Findings(List.of());
+    private static final Findings NONE = new Findings(List.of(), List.of());
 
     private final List<Finding> sorted;
+    private final List<Excused> excused;
 
-    private Findings(List<Finding> sorted) {
+    private Findings(List<Finding> sorted, List<Excused> excused) {
         this.sorted = sorted;
+        this.excused = excused;
     }
 
     public static Findings none() {
@@ -22,20 +27,33 @@ public final class Findings {
     }
 
     public static Findings of(Collection<Finding> findings) {
-        return findings.isEmpty() ? NONE : new Findings(List.copyOf(new TreeSet<>(findings)));
+        return of(findings, List.of());
+    }
+
+    /** @param excused findings that are not among the others, each with the reason that an entry gives */
+    public static Findings of(Collection<Finding> findings, Collection<Excused> excused) {
+        return findings.isEmpty() && excused.isEmpty() ? NONE
+                : new Findings(List.copyOf(new TreeSet<>(findings)), List.copyOf(new TreeSet<>(excused)));
     }
 
     public Findings and(Findings others) {
-        if (others.sorted.isEmpty()) {
+        if (others == NONE) {
             return this;
         }
         List<Finding> both = new ArrayList<>(sorted);
         both.addAll(others.sorted);
-        return of(both);
+        List<Excused> reasons = new ArrayList<>(excused);
+        reasons.addAll(others.excused);
+        return of(both, reasons);
     }
 
     public List<Finding> all() {
         return sorted;
+    }
+
+    /** What entries excuse, in the order of the findings. */
+    public List<Excused> excused() {
+        return excused;
     }
 
     public boolean isEmpty() {

@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param eraDate      year that stands on this coin; where its type has one too, this one is meant
  * @param obverse      only what differs from the type
  * @param countermark what was punched into the coin after it was struck: "heron in circle"
+ * @param excused      what is found in this entry and right as it is
  * @param number       pinned catalogue number; empty where the order of the book gives it
  */
 public record Coin(Written<String> id, Written<String> type, Optional<Written<Integer>> number,
@@ -23,7 +24,7 @@ public record Coin(Written<String> id, Written<String> type, Optional<Written<In
                    Optional<Dies> dies, Optional<EraDate> eraDate, Side obverse, Side reverse,
                    Optional<Holding> holding, Optional<Find> find, List<Provenance> provenance, Optional<Written<String>> countermark,
                    List<Reference> references, Optional<Photograph> photograph,
-                   Optional<Written<String>> diameterMeans, List<Prose> note, Place place) {
+                   Optional<Written<String>> diameterMeans, List<Prose> note, List<Excuse> excused, Place place) {
 
     public Coin {
         alsoMeasured = List.copyOf(alsoMeasured);
@@ -31,6 +32,7 @@ public record Coin(Written<String> id, Written<String> type, Optional<Written<In
         provenance = List.copyOf(provenance);
         references = List.copyOf(references);
         note = List.copyOf(note);
+        excused = List.copyOf(excused);
     }
 
     /** Damage takes a weight out of statistics; the author's own word, with its reason, goes before that rule. */

@@ -33,12 +33,13 @@ import java.util.stream.Stream;
  * @param indexes    what indexes and cross-references say
  * @param dieNames   within what the name of a die is one die's alone
  * @param pictures   how photographs of coins are printed
+ * @param rules      what is wanted of the entries
  */
 public record HouseStyle(List<Kind> order, List<Kind> inRemarks, String separator, PrintForm form, String missing, String notApplicable,
                          String illegible, Signs signs, List<Written<String>> prefer, Map<String, Metal> metals,
                          OtherHands otherHands, Rows rows, CoinOrder coinOrder, Quotes quotes, Map<BookWord, String> words,
                          DateStyle dates, Map<String, Era> eras, IndexStyle indexes,
-                         DieNames dieNames, PictureStyle pictures) {
+                         DieNames dieNames, PictureStyle pictures, HouseRules rules) {
 
     public HouseStyle {
         order = List.copyOf(order);

@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param alloy         the two metals a fineness is worked out for, where a coin has a density
  * @param diameterMeans what was measured on a polygonal or irregular flan: "across the flats"
  * @param keywords      what the index of types has it under: "heron"
+ * @param excused       what is found in this entry and right as it is
  * @param limits        what weights and diameters the author expects; empty where not declared
  */
 public record Type(Written<String> id, Written<String> mint, Optional<Written<String>> ruler,
@@ -28,12 +29,13 @@ public record Type(Written<String> id, Written<String> mint, Optional<Written<St
                    Optional<Written<String>> standard, Written<Shape> shape, Written<Making> making,
                    Written<Boolean> uniface, Optional<Written<String>> diameterMeans,
                    Side obverse, Side reverse, List<Reference> references, List<Written<String>> keywords, Optional<Limits> limits,
-                   List<Prose> note, Place place) {
+                   List<Prose> note, List<Excuse> excused, Place place) {
 
     public Type {
         references = List.copyOf(references);
         keywords = List.copyOf(keywords);
         note = List.copyOf(note);
+        excused = List.copyOf(excused);
     }
 
     /** False where an axis means nothing: one side is blank, or several punches made the coin (common practice, no source). */

@@ -1,5 +1,6 @@
 package exergue.study;
 
+import exergue.finding.Excused;
 import exergue.finding.Finding;
 import exergue.finding.Findings;
 import exergue.measure.Kind;
@@ -45,12 +46,18 @@ public final class Plausibility {
     /** Weights and diameters of all coins whose type is known. */
     public static Findings check(Catalogue catalogue) {
         List<Finding> found = new ArrayList<>();
+        List<Excused> excused = new ArrayList<>();
         for (Kind kind : List.of(Kind.WEIGHT, Kind.DIAMETER)) {
             Plausibility plausibility = new Plausibility(kind);
             plausibility.gather(catalogue);
-            plausibility.coins.forEach(coin -> plausibility.fault(coin).ifPresent(found::add));
+            for (Weighed coin : plausibility.coins) {
+                Optional<Finding> fault = plausibility.fault(coin);
+                Optional<Coin.WeightCounts> takenOut = plausibility.takenOut(coin.coin());
+                fault.ifPresent(finding -> takenOut.ifPresentOrElse(
+                        said -> excused.add(new Excused(finding, said.why().value(), said.why().place())), () -> found.add(finding)));
+            }
         }
-        return Findings.of(found);
+        return Findings.of(found, excused);
     }
 
     private void gather(Catalogue catalogue) {
@@ -100,7 +107,7 @@ public final class Plausibility {
         double figure = Figure.of(weighed.read());
         return expected(weighed)
                 .filter(expected -> !expected.holds(figure))
-                .filter(expected -> !excused(weighed.coin(), expected.isAbove(figure)))
+                .filter(expected -> !isExplained(weighed.coin(), expected.isAbove(figure)))
                 .map(expected -> finding(weighed, expected));
     }
 
@@ -125,14 +132,13 @@ public final class Plausibility {
                 "the type “" + type.id() + "” expects “" + from.recorded() + "” to “" + to.recorded() + "”"));
     }
 
-    /**
-     * Damage explains a coin that is too light or too small, some damage also one that is too heavy or too large. An author
-     * who takes a weight out of statistics has seen it and said why.
-     */
-    private boolean excused(Coin coin, boolean tooLittle) {
-        if (kind == Kind.WEIGHT && coin.weightCounts().filter(said -> !said.counts().value()).isPresent()) {
-            return true;
-        }
+    /** An author who takes a weight out of statistics has seen it and said why. */
+    private Optional<Coin.WeightCounts> takenOut(Coin coin) {
+        return kind == Kind.WEIGHT ? coin.weightCounts().filter(said -> !said.counts().value()) : Optional.empty();
+    }
+
+    /** Damage explains a coin that is too light or too small, some damage also one that is too heavy or too large. */
+    private boolean isExplained(Coin coin, boolean tooLittle) {
         return tooLittle ? !coin.damage().isEmpty()
                 : coin.damage().stream().map(Written::value).anyMatch(ADDS_WEIGHT::contains);
     }

@@ -16,7 +16,7 @@ public final class StudyCodes {
                     + "weight counts as far off if its modified z, on the logarithm of the weight, is beyond 3.5 "
                     + "(Iglewicz and Hoaglin 1993); the group is the type, or, with fewer than five weights, all coins "
                     + "of the same mint, denomination, metal and weight standard (or ruler, where no standard is named). Damaged coins stay out of the group and are never "
-                    + "reported for being too light; nor is a weight that “weight-counts” takes out of statistics with a reason.",
+                    + "reported for being too light; a weight that “weight-counts” takes out of statistics with a reason counts as excused.",
             """
                     weight: 59.7 g
                     """,

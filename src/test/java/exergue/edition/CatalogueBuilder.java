@@ -22,6 +22,7 @@ import exergue.model.Catalogue;
 import exergue.model.Chapter;
 import exergue.model.Collection;
 import exergue.model.FindSpot;
+import exergue.model.HouseRules;
 import exergue.model.HouseStyle;
 import exergue.model.HouseStyle.CoinOrder;
 import exergue.model.IndexStyle;
@@ -270,6 +271,6 @@ final class CatalogueBuilder {
                 prefer.stream().map(CatalogueBuilder::words).toList(),
                 Map.of("silver", new Metal("silver", "AR", "silver")), otherHands, HouseStyle.Rows.ALIGNED, coinOrder,
                 language.quotes(), ownWords, DateStyle.DEFAULT, Map.of(), indexes,
-                HouseStyle.DieNames.ONE_SERIES, pictures);
+                HouseStyle.DieNames.ONE_SERIES, pictures, HouseRules.NONE);
     }
 }

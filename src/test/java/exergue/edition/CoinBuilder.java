@@ -177,6 +177,6 @@ final class CoinBuilder {
     Coin build() {
         return new Coin(words(id), words(type), number.map(n -> new Written<>(n, PLACE)),
                 blocks.stream().findFirst(), blocks.stream().skip(1).toList(), damage, counts, dies, Optional.empty(), obverse,
-                Side.BLANK, holding, find, provenance, maybe(countermark), references, photograph, Optional.empty(), note, PLACE);
+                Side.BLANK, holding, find, provenance, maybe(countermark), references, photograph, Optional.empty(), note, List.of(), PLACE);
     }
 }

@@ -96,7 +96,7 @@ final class TypeBuilder {
                 new Written<>(making, PLACE), new Written<>(uniface, PLACE), maybe(means),
                 new Side(CatalogueBuilder.legend("ΛΥΚΑΙΩΝ"), false,
                 Optional.of(phrase("Head of a wolf r."))), reverse, references, keywords,
-                Optional.empty(), List.of(), PLACE);
+                Optional.empty(), List.of(), List.of(), PLACE);
     }
 
     static Phrase phrase(String text) {

@@ -107,6 +107,6 @@ class TwoHandsTest {
                 Optional.of(new Measurement(new Written<>("bench", PLACE), BENCH, bench, PLACE)),
                 List.of(new Measurement(new Written<>("list", PLACE), LIST, list, PLACE)),
                 List.of(), Optional.empty(), Optional.empty(), Optional.empty(), Side.BLANK, Side.BLANK, Optional.empty(), Optional.empty(),
-                List.of(), Optional.empty(), List.of(), Optional.empty(), Optional.empty(), List.of(), PLACE);
+                List.of(), Optional.empty(), List.of(), Optional.empty(), Optional.empty(), List.of(), List.of(), PLACE);
     }
 }

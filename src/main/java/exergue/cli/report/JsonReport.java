@@ -3,6 +3,7 @@ package exergue.cli.report;
 import com.fasterxml.jackson.core.JsonGenerator;
 import exergue.Exergue;
 import exergue.exchange.JsonText;
+import exergue.finding.Excused;
 import exergue.finding.Finding;
 import exergue.finding.Place;
 import exergue.finding.Severity;
@@ -11,7 +12,7 @@ import java.io.IOException;
 /**
  * Findings as this tool's own JSON: {@code {"tool", "version", "source", "errors", "warnings", "notes", "findings": [
  * {"code", "severity", "place": {"file", "line", "column", "length"}, "path", "what", "remedy", "related": [{"place",
- * "what"}], "edit": {"place", "text"}}]}}. Files are paths inside the source folder; lines and columns count from 1,
+ * "what"}], "edit": {"place", "text"}}], "excused": [{"because", "place", "finding"}]}}. Files are paths inside the source folder; lines and columns count from 1,
  * columns in code points; what is not known is left out, and so is {@code edit} where there is no safe one.
  */
 final class JsonReport {
@@ -30,6 +31,16 @@ final class JsonReport {
             json.writeArrayFieldStart("findings");
             for (Finding finding : report.findings().all()) {
                 write(finding, json);
+            }
+            json.writeEndArray();
+            json.writeArrayFieldStart("excused");
+            for (Excused excused : report.findings().excused()) {
+                json.writeStartObject();
+                json.writeStringField("because", excused.because());
+                write(excused.where(), json);
+                json.writeFieldName("finding");
+                write(excused.finding(), json);
+                json.writeEndObject();
             }
             json.writeEndArray();
             json.writeEndObject();

@@ -4,12 +4,13 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import exergue.Exergue;
 import exergue.exchange.JsonText;
 import exergue.finding.Code;
+import exergue.finding.Excused;
 import exergue.finding.Finding;
 import exergue.finding.Findings;
 import java.io.IOException;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * Findings as a log in the Static Analysis Results Interchange Format, version 2.1.0 (OASIS standard, 2020), with
@@ -39,11 +40,12 @@ final class SarifReport {
         });
     }
 
+    /** One for each code; an excused finding may weigh otherwise than its fellows, and then theirs counts. */
     private static List<Code> rules(Findings findings) {
-        List<Code> rules = new ArrayList<>();
-        findings.all().stream().map(Finding::code).distinct().forEach(rules::add);
-        rules.sort(Comparator.comparing(Code::id));
-        return rules;
+        Map<String, Code> rules = new TreeMap<>();
+        findings.all().forEach(finding -> rules.putIfAbsent(finding.code().id(), finding.code()));
+        findings.excused().forEach(one -> rules.putIfAbsent(one.finding().code().id(), one.finding().code()));
+        return List.copyOf(rules.values());
     }
 
     private static void writeTool(List<Code> rules, JsonGenerator json) throws IOException {
@@ -72,21 +74,42 @@ final class SarifReport {
     }
 
     private static void writeResults(Report report, List<Code> rules, JsonGenerator json) throws IOException {
-        SarifPlace places = new SarifPlace(report, json);
+        List<String> ids = rules.stream().map(Code::id).toList();
         json.writeArrayFieldStart("results");
         for (Finding finding : report.findings().all()) {
             json.writeStartObject();
-            json.writeStringField("ruleId", finding.code().id());
-            json.writeNumberField("ruleIndex", rules.indexOf(finding.code()));
-            json.writeStringField("level", finding.severity().word());
-            writeText("message", finding.what() + " " + finding.remedy(), json);
-            json.writeArrayFieldStart("locations");
-            places.write(finding);
-            json.writeEndArray();
-            places.writeRelated(finding);
-            places.writeFix(finding);
+            writeResult(finding, ids, report, json);
             json.writeEndObject();
         }
+        for (Excused excused : report.findings().excused()) {
+            json.writeStartObject();
+            writeResult(excused.finding(), ids, report, json);
+            writeSuppression(excused, json);
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+    }
+
+    private static void writeResult(Finding finding, List<String> ids, Report report, JsonGenerator json) throws IOException {
+        SarifPlace places = new SarifPlace(report, json);
+        json.writeStringField("ruleId", finding.code().id());
+        json.writeNumberField("ruleIndex", ids.indexOf(finding.code().id()));
+        json.writeStringField("level", finding.severity().word());
+        writeText("message", finding.what() + " " + finding.remedy(), json);
+        json.writeArrayFieldStart("locations");
+        places.write(finding);
+        json.writeEndArray();
+        places.writeRelated(finding);
+        places.writeFix(finding);
+    }
+
+    /** What an entry excuses is suppressed in the source, with a justification (section 3.35). */
+    private static void writeSuppression(Excused excused, JsonGenerator json) throws IOException {
+        json.writeArrayFieldStart("suppressions");
+        json.writeStartObject();
+        json.writeStringField("kind", "inSource");
+        json.writeStringField("justification", excused.because());
+        json.writeEndObject();
         json.writeEndArray();
     }
 

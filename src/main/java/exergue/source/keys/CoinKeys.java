@@ -3,6 +3,7 @@ package exergue.source.keys;
 import exergue.model.Coin;
 import exergue.model.Damage;
 import exergue.model.EraDate;
+import exergue.model.Excuse;
 import exergue.model.Measurement;
 import exergue.model.Prose;
 import exergue.model.Provenance;
@@ -61,6 +62,7 @@ final class CoinKeys {
             "What was measured on a flan that is not round.", "across the flats");
     private static final Key<List<Prose>> NOTE = KEYS.or("note", Texts.PROSE, "",
             "Anything else worth printing, in Markdown.", "Struck over an older drachm.");
+    private static final Key<List<Excuse>> EXCUSED = ExcuseKeys.in(KEYS);
 
     static final Block<Coin> BLOCK = KEYS.block(CoinKeys::bind);
 
@@ -70,6 +72,6 @@ final class CoinKeys {
         return new Coin(f.get(ID), f.get(TYPE), f.get(NUMBER), f.get(MEASURED), f.get(ALSO_MEASURED), f.get(DAMAGE),
                 f.get(WEIGHT_COUNTS), f.get(DIES), f.get(ERA_DATE), f.get(OBVERSE).orElse(Side.BLANK), f.get(REVERSE).orElse(Side.BLANK),
                 f.get(COLLECTION), f.get(FIND), f.get(PROVENANCE), f.get(COUNTERMARK), f.get(REFERENCES), f.get(PHOTOGRAPH),
-                f.get(DIAMETER_MEANS), f.get(NOTE), f.place());
+                f.get(DIAMETER_MEANS), f.get(NOTE), f.get(EXCUSED), f.place());
     }
 }

@@ -3,6 +3,7 @@ package exergue.source.keys;
 import exergue.dating.Dating;
 import exergue.measure.Alloy;
 import exergue.model.EraDate;
+import exergue.model.Excuse;
 import exergue.model.Limits;
 import exergue.model.Making;
 import exergue.model.Prose;
@@ -66,6 +67,7 @@ final class TypeKeys {
             "Weights and diameters you expect; a coin outside them is pointed out.", "");
     private static final Key<List<Prose>> NOTE = KEYS.or("note", Texts.PROSE, "", "Anything else worth printing, in Markdown.",
             "The die-cutter also worked for the neighbouring mint.");
+    private static final Key<List<Excuse>> EXCUSED = ExcuseKeys.in(KEYS);
 
     static final Block<Type> BLOCK = KEYS.block(TypeKeys::bind);
 
@@ -75,6 +77,6 @@ final class TypeKeys {
         return new Type(f.get(ID), f.get(MINT), f.get(RULER), f.get(ORDER), f.get(ISSUE), f.get(DENOMINATION), f.get(METAL),
                 f.get(ALLOY), f.get(DATE), f.get(ERA_DATE), f.get(STANDARD), f.get(SHAPE), f.get(MADE), f.get(UNIFACE), f.get(DIAMETER_MEANS),
                 f.get(OBVERSE).orElse(Side.BLANK), f.get(REVERSE).orElse(Side.BLANK), f.get(REFERENCES), f.get(KEYWORDS), f.get(LIMITS),
-                f.get(NOTE), f.place());
+                f.get(NOTE), f.get(EXCUSED), f.place());
     }
 }

@@ -61,7 +61,7 @@ public final class JsonSchema {
             json.writeStringField("pattern", whole(Texts.ID.pattern()));
             json.writeEndObject();
             json.writeObjectFieldStart("additionalProperties");
-            block(map.member());
+            wanted(map.member());
             json.writeEndObject();
         } else if (wanted instanceof ListOf<?> list) {
             json.writeStringField("type", "array");
@@ -112,7 +112,7 @@ public final class JsonSchema {
             json.writeBoolean(false);
             json.writeEndArray();
         } else if (!text.words().isEmpty()) {
-            strings("enum", text.words());
+            words(text.words());
         } else if (text == Texts.WHOLE_NUMBER || text == Texts.DECIMALS) {
             json.writeStringField("type", "integer");
             json.writeNumberField("minimum", 0);
@@ -122,6 +122,18 @@ public final class JsonSchema {
                 json.writeStringField("pattern", whole(text.pattern()));
             }
         }
+    }
+
+    /** Some editors read off as a truth value too. */
+    private void words(List<String> words) throws IOException {
+        json.writeArrayFieldStart("enum");
+        for (String word : words) {
+            json.writeString(word);
+        }
+        if (words.contains("off")) {
+            json.writeBoolean(false);
+        }
+        json.writeEndArray();
     }
 
     private void strings(String field, List<String> values) throws IOException {

@@ -75,7 +75,10 @@ public final class KeyReference {
         if (wanted instanceof TextOr<?> either) {
             return either.name();
         }
-        return wanted instanceof MapOf<?> ? "blocks under ids" : "block";
+        if (wanted instanceof MapOf<?> map) {
+            return map.member() instanceof Text<?> text ? "under ids, " + text.name() : "blocks under ids";
+        }
+        return "block";
     }
 
     private static String code(String text) {

@@ -9,19 +9,19 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Blocks under ids the author chooses, in the order of the file.
+ * Blocks, or texts, under ids the author chooses, in the order of the file.
  *
  * @param ids what an id may look like
  */
-public record MapOf<T>(Block<T> member, Text<?> ids) implements Wanted<Map<String, T>> {
+public record MapOf<T>(Wanted<T> member, Text<?> ids) implements Wanted<Map<String, T>> {
 
-    public MapOf(Block<T> member) {
+    public MapOf(Wanted<T> member) {
         this(member, Texts.ID);
     }
 
     @Override
     public String name() {
-        return "ids, each with a block for " + member.name();
+        return "ids, each with " + (member instanceof Block<?> ? "a block for " : "") + member.name();
     }
 
     @Override
@@ -37,7 +37,7 @@ public record MapOf<T>(Block<T> member, Text<?> ids) implements Wanted<Map<Strin
             Scalar id = entry.key();
             Site here = site.entry(id);
             ids.conversion().convert(id, here);
-            Value block = entry.value() instanceof Scalar s && s.isNothing()
+            Value block = entry.value() instanceof Scalar s && s.isNothing() && member instanceof Block<?>
                     ? new Value.Entries(java.util.List.of(), id.place()) : entry.value();
             bound.put(id.text(), member.bind(block, here).orElseGet(() -> member.standIn(here, id.place())));
         }

@@ -139,7 +139,7 @@ class GroupsOfTheDemoTest {
         damage.add(new Written<>(Damage.BROKEN, Place.ofFile("coins/another.yaml")));
         return new Coin(c.id(), c.type(), c.number(), c.measured(), c.alsoMeasured(), damage, Optional.empty(), c.dies(), c.eraDate(),
                 c.obverse(), c.reverse(), c.holding(), c.find(), c.provenance(), c.countermark(), c.references(), c.photograph(),
-                c.diameterMeans(), c.note(), c.place());
+                c.diameterMeans(), c.note(), c.excused(), c.place());
     }
 
     private static List<Double> list(double[] figures) {

@@ -1,0 +1,148 @@
+package exergue;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import exergue.finding.Code;
+import exergue.finding.Excused;
+import exergue.finding.Finding;
+import exergue.finding.Findings;
+import exergue.finding.Severity;
+import exergue.files.FolderTree;
+import exergue.files.MemoryTree;
+import exergue.files.Tree;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What a house makes of kinds of findings, and what entries excuse: nothing is lost without a word. */
+class ExcusesTest {
+
+    private static final Path BROKEN = Path.of("src/test/resources/broken");
+    private static final Path APPROVED = Path.of("src/test/resources/golden/excuses");
+    private static final String FAULT = "reading-not-given";
+    private static final String EXCUSE = "excused:\n  - {finding: reading-not-given, because: the dies cannot be told}\n";
+
+    static List<String> codes() {
+        return ExcuseCodes.all().stream().map(Code::id).toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource("codes")
+    void itsTreeHasThisFaultAndNoOther(String code) throws IOException {
+        Findings findings = check(new FolderTree(BROKEN.resolve(code)));
+        Golden.check(APPROVED.resolve(code).resolve("findings.txt"), findings.all().stream().map(ExcusesTest::words)
+                .collect(Collectors.joining("\n")));
+        assertEquals(List.of(code), codes(findings).stream().distinct().toList());
+    }
+
+    private static String words(Finding finding) {
+        return finding.severity().word() + " [" + finding.code().id() + "] " + finding.place() + " " + finding.path() + "\n  "
+                + finding.what() + "\n  " + finding.remedy() + "\n";
+    }
+
+    @Test
+    void withoutAWordTheFaultIsAWarning() throws IOException {
+        assertEquals(List.of(Severity.WARNING), check(tree("", "")).all().stream().map(Finding::severity).toList());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"error, ERROR", "warning, WARNING", "note, NOTE"})
+    void aHouseWeighsIt(String word, Severity severity) throws IOException {
+        Findings findings = check(tree("findings: {" + FAULT + ": " + word + "}\n", ""));
+        assertEquals(List.of(FAULT), codes(findings));
+        assertEquals(severity, findings.all().get(0).severity());
+    }
+
+    @Test
+    void aHouseTurnsItOff() throws IOException {
+        assertEquals(List.of(), codes(check(tree("findings: {" + FAULT + ": off}\n", ""))));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"''", "'findings: {reading-not-given: error}\n'", "'findings: {reading-not-given: off}\n'"})
+    void whatAnEntryExcusesIsListedWhateverTheHouseSays(String style) throws IOException {
+        Findings findings = check(tree(style, EXCUSE));
+        assertEquals(List.of(), codes(findings));
+        Excused excused = findings.excused().get(0);
+        assertEquals(FAULT + ": the dies cannot be told, coins/lk-1.yaml:5", excused.finding().code().id() + ": " + excused.because()
+                + ", " + excused.where().file() + ":" + excused.where().line());
+    }
+
+    @Test
+    void anExcuseHoldsForItsOwnEntry() throws IOException {
+        Map<String, String> files = files("", "");
+        files.put("coins/lk-2.yaml", files.get("coins/lk-1.yaml").replace("lk-1", "lk-2").replace("3.87", "3.91") + EXCUSE);
+        Findings findings = check(MemoryTree.ofText(files));
+        assertEquals(List.of("coins/lk-1.yaml"), findings.all().stream().map(finding -> finding.place().file()).toList());
+        assertEquals(1, findings.excused().size());
+    }
+
+    @Test
+    void noExcuseIsCalledNeedlessWhileTheEntryHasAnErrorThatMayHideTheFault() throws IOException {
+        Findings findings = check(tree("", "damage: [chiped]\nexcused:\n  - {finding: weight-far-off, because: it is so}\n"));
+        assertEquals(List.of("unknown-word"), codes(findings).stream().filter(code -> !code.equals(FAULT)).toList());
+    }
+
+    @Test
+    void aKindOfFindingThatPressAloneShowsIsNotMissedByTheCheck() throws IOException {
+        assertEquals(List.of(FAULT), codes(check(tree("", "excused:\n  - {finding: low-resolution, because: an old negative}\n"))));
+    }
+
+    @Test
+    void aWeightTakenOutWithAReasonIsExcusedNotForgotten() throws IOException {
+        Map<String, String> files = files("", "");
+        files.put("coins/lk-1.yaml", files.get("coins/lk-1.yaml").replace("18 mm", "18 mm, axis: 6 h"));
+        for (int i = 2; i < 9; i++) {
+            files.put("coins/lk-" + i + ".yaml", files.get("coins/lk-1.yaml").replace("lk-1", "lk-" + i).replace("3.87", "3.8" + i));
+        }
+        files.put("coins/lk-9.yaml", files.get("coins/lk-1.yaml").replace("lk-1", "lk-9").replace("3.87", "1.20")
+                + "weight-counts: {counts: no, why: plated}\n");
+        Findings findings = check(MemoryTree.ofText(files));
+        assertEquals(List.of(), codes(findings));
+        assertEquals(List.of("weight-far-off: plated"), findings.excused().stream()
+                .map(one -> one.finding().code().id() + ": " + one.because()).toList());
+    }
+
+    @Test
+    void judgingWhatHasBeenJudgedChangesNothing() throws IOException {
+        Exergue.Checked once = Exergue.check(tree("findings: {" + FAULT + ": error}\n", ""), Progress.SILENT);
+        assertTrue(once.findings().hasErrors());
+        Findings twice = Judgement.of(once.findings(), once.catalogue());
+        assertEquals(once.findings().all(), twice.all());
+        assertEquals(once.findings().excused(), twice.excused());
+    }
+
+    private static Tree tree(String style, String more) {
+        return MemoryTree.ofText(files(style, more));
+    }
+
+    /** A coin whose axis nobody has given. */
+    private static Map<String, String> files(String style, String more) {
+        Map<String, String> files = new TreeMap<>();
+        files.put("catalogue.yaml", "title: Coins of the Coast\nlanguage: en\nparts: {body: [catalogue]}\n");
+        files.put("conventions.yaml", "bench:\n  title: measurements at the bench\n  by: the staff\n  weight: {instrument: balance}\n"
+                + "  diameter: {instrument: calliper, direction: greatest}\n");
+        files.put("mints.yaml", "lakonthos: {name: Lakonthos}\n");
+        files.put("house-style.yaml", style + "coin-order: by id\n");
+        files.put("types/owl.yaml", "id: owl\nmint: lakonthos\ndenomination: drachm\nmetal: silver\n"
+                + "obverse: {description: Head right}\nreverse: {description: Owl left}\n");
+        files.put("coins/lk-1.yaml", "id: lk-1\ntype: owl\nmeasured: {by: bench, weight: 3.87 g, diameter: 18 mm}\n" + more);
+        return files;
+    }
+
+    private static Findings check(Tree tree) throws IOException {
+        return Exergue.check(tree, Progress.SILENT).findings();
+    }
+
+    private static List<String> codes(Findings findings) {
+        return findings.all().stream().map(finding -> finding.code().id()).toList();
+    }
+}
