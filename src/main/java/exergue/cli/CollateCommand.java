@@ -88,7 +88,8 @@ final class CollateCommand implements Callable<Integer> {
     }
 
     private int notComparable(NamedStates.Named state) {
-        terminal.out().print(Format.FULL.render(new Report(state.state().findings(), state.state().tree(), state.name()), Ink.PLAIN));
+        terminal.out().print(Format.FULL.render(
+                new Report(state.state().findings(), state.state().tree(), state.name()), Ink.PLAIN));
         terminal.err().println("Nothing was compared: the catalogue.yaml of " + state.name() + " cannot be read.");
         return ExitCode.SOURCE_ERRORS;
     }
@@ -103,8 +104,8 @@ final class CollateCommand implements Callable<Integer> {
     private void warn(NamedStates.Named state) {
         Findings findings = state.state().findings();
         if (findings.hasErrors()) {
-            terminal.err().println(state.name() + " has entries that could not be read in full, and what they say is missing above: "
-                    + HowMany.of(findings) + ". The command check lists them.");
+            terminal.err().println(state.name() + " has entries that could not be read in full, and what they say is "
+                    + "missing above: " + HowMany.of(findings) + ". The command check lists them.");
         }
     }
 }

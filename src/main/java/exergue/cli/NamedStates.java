@@ -79,9 +79,9 @@ final class NamedStates implements AutoCloseable {
         if (around == null) {
             around = GitFolder.around(source);
         }
-        GitFolder repository = around.orElseThrow(() -> new UsageException("“" + name + "” is no folder, and it can be no revision either, "
-                + "since “" + source.toAbsolutePath().normalize() + "” lies in no Git repository. Name a folder, or the catalogue's "
-                + "folder with --source."));
+        GitFolder repository = around.orElseThrow(() -> new UsageException("“" + name + "” is no folder, and it can be no "
+                + "revision either, since “" + source.toAbsolutePath().normalize() + "” lies in no Git repository. Name a "
+                + "folder, or the catalogue's folder with --source."));
         if (revisions == null) {
             revisions = Revisions.open(repository);
         }
@@ -91,15 +91,16 @@ final class NamedStates implements AutoCloseable {
     private UsageException unknown(String revision) {
         String what = "“" + revision + "” is neither a folder nor a revision of the Git repository. ";
         return new UsageException(what + near(revision).map(near -> "Did you mean “" + near + "”?")
-                .orElse("Name a branch, a tag or a commit; if this is a copy without its whole history, as hosted CI makes one, have "
-                        + "it fetch the whole."));
+                .orElse("Name a branch, a tag or a commit; if this is a copy without its whole history, as hosted CI makes "
+                        + "one, have it fetch the whole."));
     }
 
     /** Of a place in the history, such as {@code HEAD~3}, the name is right and the history too short. */
     private Optional<String> near(String revision) {
         try {
             List<String> names = revisions.names();
-            return IN_HISTORY.matcher(revision).find() || names.contains(revision) ? Optional.empty() : NearMiss.of(revision, names);
+            boolean known = IN_HISTORY.matcher(revision).find() || names.contains(revision);
+            return known ? Optional.empty() : NearMiss.of(revision, names);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -54,7 +54,8 @@ public record Collation(Changes changes, List<Consequence> consequences, List<St
         Differ.Side oldSide = Differ.Side.of(old).with(Section.FILES, files.before());
         Differ.Side newSide = Differ.Side.of(now).with(Section.FILES, files.after());
         Consequences.Followed followed = Consequences.of(oldSide, newSide, Differ.changes(oldSide, newSide));
-        return new Collation(followed.changes(), followed.all(), rewritten(files.written(), followed.changes(), old, now), files.isEmpty());
+        return new Collation(followed.changes(), followed.all(),
+                rewritten(files.written(), followed.changes(), old, now), files.isEmpty());
     }
 
     /** Of the differing files those of a coin or type that has not changed. */
@@ -64,8 +65,10 @@ public record Collation(Changes changes, List<Consequence> consequences, List<St
         }
         Set<String> quiet = new TreeSet<>();
         Set<String> changed = ids(changes);
-        now.coins().stream().filter(coin -> !changed.contains("coins " + coin.id().value())).forEach(coin -> quiet.add(coin.place().file()));
-        now.types().stream().filter(type -> !changed.contains("types " + type.id().value())).forEach(type -> quiet.add(type.place().file()));
+        now.coins().stream().filter(coin -> !changed.contains("coins " + coin.id().value()))
+                .forEach(coin -> quiet.add(coin.place().file()));
+        now.types().stream().filter(type -> !changed.contains("types " + type.id().value()))
+                .forEach(type -> quiet.add(type.place().file()));
         return written.stream().filter(quiet::contains).toList();
     }
 

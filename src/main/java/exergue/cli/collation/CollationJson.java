@@ -14,9 +14,10 @@ import java.io.IOException;
 import java.util.List;
 
 /**
- * For programs: {@code {"tool", "version", "before", "after", "identical", "summary", "rewritten": [file], "entries": [{"change":
- * "added"|"changed"|"taken out", "section", "id", "number", "idBefore", "numberBefore", "fields": [{"field", "of", "words",
- * "before", "after", "remarks": []}], "sentences": []}], "splitOrJoined": [], "consequences": []}}. What there is none of is left out.
+ * For programs: {@code {"tool", "version", "before", "after", "identical", "summary", "rewritten": [file], "entries":
+ * [{"change": "added"|"changed"|"taken out", "section", "id", "number", "idBefore", "numberBefore", "fields": [{"field",
+ * "of", "words", "before", "after", "remarks": []}], "sentences": []}], "splitOrJoined": [], "consequences": []}}. What
+ * there is none of is left out.
  */
 final class CollationJson {
 

@@ -15,15 +15,16 @@ final class CollationMarkdown {
     private CollationMarkdown() { }
 
     static String render(Compared compared) {
-        StringBuilder text = new StringBuilder("## What has changed\n\n" + escape(compared.before()) + " → " + escape(compared.after())
-                + "\n\n**" + escape(compared.summary()) + "**\n");
+        StringBuilder text = new StringBuilder("## What has changed\n\n" + escape(compared.before()) + " → "
+                + escape(compared.after()) + "\n\n**" + escape(compared.summary()) + "**\n");
         append("What follows from this", ConsequenceSentences.of(compared.collation().consequences()), text);
         append("Split or joined", compared.collation().changes().kinships().stream().map(Sentences::of).toList(), text);
         List<EntryChange> entries = compared.collation().changes().entries();
         Section section = null;
         for (int i = 0; i < entries.size(); i++) {
             if (text.length() > LONGEST) {
-                return text.append("\nAnd ").append(entries.size() - i).append(" entries more; the command collate shows them.\n").toString();
+                return text.append("\nAnd ").append(entries.size() - i)
+                        .append(" entries more; the command collate shows them.\n").toString();
             }
             if (!entries.get(i).subject().section().equals(section)) {
                 section = entries.get(i).subject().section();

@@ -7,7 +7,12 @@ import java.util.Optional;
 /** What is otherwise in the book because of the changes, though nobody has written it. */
 public sealed interface Consequence {
 
-    /** Coins in a row whose numbers shift by the same. @param first and {@code last} numbers before; @param to the first one's number now */
+    /**
+     * Coins in a row whose numbers shift by the same.
+     *
+     * @param first number before, of the first of them; {@code last} that of the last
+     * @param to    the first one's number now
+     */
     record Renumbered(int first, int last, int to) implements Consequence { }
 
     /** @param of what is counted: "coins", "coins of type ark-t05" */

@@ -16,7 +16,10 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
-/** Dies that link other dies than before: coins show it together with two or more of the other side (common practice, no source). */
+/**
+ * Dies that link other dies than before: coins show such a die together with two or more of the other side (common
+ * practice, no source).
+ */
 final class DieLinks {
 
     private DieLinks() { }

@@ -61,7 +61,8 @@ final class Moves {
     private static int tried(Altered move, TwoStates states) {
         Catalogue before = states.before();
         boolean coin = move.subject().section().equals(Section.COINS);
-        Catalogue moved = coin ? before.with(before.types(), coins(move, states)) : before.with(types(move, states), before.coins());
+        Catalogue moved = coin ? before.with(before.types(), coins(move, states))
+                : before.with(types(move, states), before.coins());
         Numbering then = Numbering.of(BookOrder.of(moved));
         String newId = move.subject().id();
         long changed = before.coins().stream().map(one -> one.id().value()).filter(id -> !states.oldNumbers().of(id)
@@ -79,7 +80,8 @@ final class Moves {
     }
 
     private static List<Type> types(Altered move, TwoStates states) {
-        Type now = states.after().types().stream().filter(type -> type.id().value().equals(move.subject().id())).findFirst().orElseThrow();
+        Type now = states.after().types().stream().filter(type -> type.id().value().equals(move.subject().id()))
+                .findFirst().orElseThrow();
         return states.before().types().stream().map(type -> type.id().value().equals(move.before().id()) ? now : type).toList();
     }
 }

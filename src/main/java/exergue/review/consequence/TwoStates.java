@@ -22,7 +22,8 @@ record TwoStates(Catalogue before, Catalogue after, Changes changes, Numbering o
     static TwoStates of(Differ.Side before, Differ.Side after, Changes changes) {
         Map<String, String> oldIds = new HashMap<>();
         for (EntryChange change : changes.entries()) {
-            if (change instanceof EntryChange.Altered altered && altered.renamed() && altered.subject().section().equals(Section.COINS)) {
+            if (change instanceof EntryChange.Altered altered && altered.renamed()
+                    && altered.subject().section().equals(Section.COINS)) {
                 oldIds.put(altered.subject().id(), altered.before().id());
             }
         }

@@ -58,8 +58,10 @@ public record Contents(SortedMap<Section, Map<String, Object>> sections, Map<Sec
     }
 
     private static String id(Object entry) {
-        return entry instanceof Record record ? Components.of(record).stream().filter(component -> component.name().equals("id"))
-                .map(component -> RecordText.of(component.in(record))).findFirst().orElseGet(() -> RecordText.of(entry)) : RecordText.of(entry);
+        Optional<String> id = entry instanceof Record record ? Components.of(record).stream()
+                .filter(component -> component.name().equals("id")).map(component -> RecordText.of(component.in(record))).findFirst()
+                : Optional.empty();
+        return id.orElseGet(() -> RecordText.of(entry));
     }
 
     /** Two entries of one id are a fault of the source that is told of elsewhere; here neither may hide the other. */

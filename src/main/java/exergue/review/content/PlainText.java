@@ -56,7 +56,8 @@ final class PlainText {
         } else if (run instanceof Inline.Link link) {
             return line(link.runs()) + " <" + link.address() + ">";
         } else if (run instanceof Inline.CrossReference reference) {
-            return "[" + reference.kind() + ":" + reference.id() + (reference.locator().isEmpty() ? "" : " " + reference.locator()) + "]";
+            String locator = reference.locator().isEmpty() ? "" : " " + reference.locator();
+            return "[" + reference.kind() + ":" + reference.id() + locator + "]";
         } else if (run instanceof Inline.Footnote note) {
             return " [note: " + line(note.runs()) + "]";
         }

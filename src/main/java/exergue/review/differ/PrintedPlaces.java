@@ -10,6 +10,7 @@ public final class PrintedPlaces {
     /** Figures after the first decimal mark: two in "3.87 g". */
     public static int of(String printed, PrintForm form) {
         int mark = printed.indexOf(form.decimalMark());
-        return mark < 0 ? 0 : (int) printed.substring(mark + form.decimalMark().length()).chars().takeWhile(Character::isDigit).count();
+        String after = mark < 0 ? "" : printed.substring(mark + form.decimalMark().length());
+        return (int) after.chars().takeWhile(Character::isDigit).count();
     }
 }

@@ -49,7 +49,8 @@ public final class Revisions implements AutoCloseable {
         Repository repository = new FileRepositoryBuilder().setGitDir(folder.git()).setMustExist(true).build();
         if ("sha256".equalsIgnoreCase(repository.getConfig().getString("extensions", null, "objectformat"))) {
             repository.close();
-            throw new IOException("the Git repository names its contents by SHA-256, which is not understood yet; compare two folders");
+            throw new IOException("the Git repository names its contents by SHA-256, which is not understood yet; "
+                    + "compare two folders");
         }
         return new Revisions(repository);
     }

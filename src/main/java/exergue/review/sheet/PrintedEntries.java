@@ -82,7 +82,7 @@ final class PrintedEntries {
     }
 
     private static String notes(List<Prose> blocks) {
-        return blocks.stream().filter(Prose.Paragraph.class::isInstance).map(block -> Inline.plain(((Prose.Paragraph) block).runs()))
-                .collect(Collectors.joining(" "));
+        return blocks.stream().filter(Prose.Paragraph.class::isInstance)
+                .map(block -> Inline.plain(((Prose.Paragraph) block).runs())).collect(Collectors.joining(" "));
     }
 }

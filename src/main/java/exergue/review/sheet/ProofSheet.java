@@ -41,8 +41,9 @@ public final class ProofSheet {
                 sections.computeIfAbsent(change.subject().section(), any -> new ArrayList<>()).add(proof.entry(change)));
         List<String> consequences = new ArrayList<>(collation.changes().kinships().stream().map(Sentences::of).toList());
         consequences.addAll(ConsequenceSentences.of(collation.consequences()));
-        return new SideBySide("Proof of changes: " + now.title().title().value(), names.get(0), names.get(1), summary, consequences,
-                sections.entrySet().stream().map(section -> new SideBySide.Section(section.getKey().many(), section.getValue())).toList());
+        String title = "Proof of changes: " + now.title().title().value();
+        return new SideBySide(title, names.get(0), names.get(1), summary, consequences, sections.entrySet().stream()
+                .map(section -> new SideBySide.Section(section.getKey().many(), section.getValue())).toList());
     }
 
     private Entry entry(EntryChange change) {
@@ -55,8 +56,8 @@ public final class ProofSheet {
 
     /** Every line the book prints of the entry on either side; empty where none of them has changed. */
     private List<Row> printed(EntryChange change) {
-        Map<String, String> old = change instanceof EntryChange.Added ? Map.of() : before.of(change instanceof EntryChange.Altered altered
-                ? altered.before() : change.subject());
+        Map<String, String> old = change instanceof EntryChange.Added ? Map.of()
+                : before.of(change instanceof EntryChange.Altered altered ? altered.before() : change.subject());
         Map<String, String> now = change instanceof EntryChange.TakenOut ? Map.of() : after.of(change.subject());
         List<String> labels = new ArrayList<>(now.keySet());
         old.keySet().stream().filter(label -> !labels.contains(label)).forEach(labels::add);

@@ -72,7 +72,8 @@ public final class ConsequenceSentences {
         long lost = printed.coins().stream().filter(Consequence.Print::lost).count();
         int more = printed.coins().size() - NAMED;
         return count(printed.coins().size(), printed.kind().word()) + " printed otherwise"
-                + (lost == 0 ? "" : ", " + (lost == printed.coins().size() ? "all" : lost) + " with fewer places: precision lost")
+                + (lost == 0 ? "" : ", " + (lost == printed.coins().size() ? "all" : lost)
+                        + " with fewer places: precision lost")
                 + ": " + some + (more > 0 ? "; and " + more + " more" : "");
     }
 

@@ -103,7 +103,8 @@ public final class Sentences {
 
     private static String renumbers(Remark.Renumbers remark) {
         String numbers = remark.numbers() + (remark.numbers() == 1 ? " number" : " numbers");
-        return ": " + (remark.only() ? numbers + (remark.numbers() == 1 ? " changes" : " change") : "alone this would change " + numbers);
+        return ": " + (remark.only() ? numbers + (remark.numbers() == 1 ? " changes" : " change")
+                : "alone this would change " + numbers);
     }
 
     /** A figure or a single word needs no marks around it. */
@@ -127,7 +128,8 @@ public final class Sentences {
     }
 
     private static String remarks(FieldChange change) {
-        List<String> remarks = change.remarks().stream().filter(remark -> !(remark instanceof Remark.Renumbers)).map(Sentences::of).toList();
+        List<String> remarks = change.remarks().stream().filter(remark -> !(remark instanceof Remark.Renumbers))
+                .map(Sentences::of).toList();
         return remarks.isEmpty() ? "" : " (" + String.join("; ", remarks) + ")";
     }
 

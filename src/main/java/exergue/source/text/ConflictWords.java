@@ -16,7 +16,8 @@ public final class ConflictWords {
                     + "somebody chooses, nobody knows what the entry says, and it is read as if it were empty.",
             "<<<<<<< HEAD\nweight: 3.78 g\n=======\nweight: 3.87 g\n>>>>>>> editor", "weight: 3.87 g");
 
-    private static final String CHOOSE = "Keep the text that is right, and delete the other and the lines with <<<<<<<, ======= and >>>>>>>.";
+    private static final String CHOOSE = "Keep the text that is right, and delete the other and the lines with <<<<<<<, ======= "
+            + "and >>>>>>>.";
     private static final int SHOWN = 60;
 
     private ConflictWords() { }

@@ -19,7 +19,8 @@ import java.util.Set;
 /** A YAML file with an unfinished merge in it, explained key by key instead of as a fault of YAML. */
 public final class ConflictedEntry {
 
-    private static final String CHOOSE = "Keep the value that is right, once, and delete the lines with <<<<<<<, ======= and >>>>>>>.";
+    private static final String CHOOSE = "Keep the value that is right, once, and delete the lines with <<<<<<<, ======= "
+            + "and >>>>>>>.";
 
     /** What stands where in one version. @param place in the file itself */
     private record Given(String text, Place place) { }
@@ -79,7 +80,8 @@ public final class ConflictedEntry {
                 ? finding.withRelated(other.get().place(), "what " + ConflictWords.label(region(place), Which.LOWER) + " has") : finding;
     }
 
-    private static String words(String path, Optional<Given> one, Optional<Given> other, Optional<Optional<String>> base, Region region) {
+    private static String words(String path, Optional<Given> one, Optional<Given> other, Optional<Optional<String>> base,
+                                Region region) {
         String upper = ConflictWords.label(region, Which.UPPER);
         String lower = ConflictWords.label(region, Which.LOWER);
         if (path.equals("exact") || path.endsWith(".exact")) {
@@ -119,7 +121,8 @@ public final class ConflictedEntry {
     private static void take(Value value, String path, Version version, Map<String, Given> into) {
         if (value instanceof Scalar scalar) {
             Place there = scalar.place();
-            into.put(path, new Given(scalar.text(), new Place(there.file(), version.line(there.line()), there.column(), there.length())));
+            into.put(path, new Given(scalar.text(),
+                    new Place(there.file(), version.line(there.line()), there.column(), there.length())));
         } else if (value instanceof Value.Items items) {
             for (int i = 0; i < items.values().size(); i++) {
                 take(items.values().get(i), path + "[" + (i + 1) + "]", version, into);
