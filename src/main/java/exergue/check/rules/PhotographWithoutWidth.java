@@ -16,18 +16,20 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** A photograph says nothing of its scale, so that it can be printed life-size only by the coin's diameter, or not at all. */
+/** Neither a photograph nor a diameter says how large the coin is, so that it cannot be printed life-size. */
 public final class PhotographWithoutWidth implements Rule {
 
     static final Code CODE = new Code("photograph-without-width", Severity.NOTE,
-            "A photograph that does not say how wide it is at life size",
-            "Coins are shown as large as they are. A picture has white around the coin, so that its own width at life size "
-                    + "has to be known; it can be measured on a scale in the photograph. Without it the picture is "
-                    + "printed as wide as the coin’s greatest diameter, and the coin comes out a little too small.",
+            "A photograph of a coin of which nobody knows how large it is",
+            "Coins are shown as large as they are: the picture is cut out along the coin’s edge and printed so that the recorded "
+                    + "diameter is exact. Where there is none, the width of the whole picture at life size does the same; it can be "
+                    + "measured on a scale in the photograph. Without either the coin is shown 20 mm wide, not to scale.",
             """
+                    measured: {by: bench, weight: 3.87 g, diameter: 'missing: not taken', axis: 6 h}
                     photograph: {obverse: photographs/lk-1.jpg}
                     """,
             """
+                    measured: {by: bench, weight: 3.87 g, diameter: 'missing: not taken', axis: 6 h}
                     photograph: {obverse: photographs/lk-1.jpg, width: 24.3 mm}
                     """);
 
@@ -41,14 +43,13 @@ public final class PhotographWithoutWidth implements Rule {
         ReadingChoice choice = ReadingChoice.of(catalogue.style());
         List<Finding> faults = new ArrayList<>();
         for (CoinOfType each : CoinOfType.all(catalogue)) {
-            Optional<Place> picture = each.coin().photograph().filter(photo -> !saysItsWidth(photo))
-                    .flatMap(photo -> photo.obverse().or(photo::reverse)).map(Written::place);
             boolean sized = choice.choose(each.coin(), each.type(), Kind.DIAMETER).figure().isPresent();
+            Optional<Place> picture = each.coin().photograph().filter(photo -> !sized && !saysItsWidth(photo))
+                    .flatMap(photo -> photo.obverse().or(photo::reverse)).map(Written::place);
             picture.ifPresent(place -> faults.add(Finding.of(CODE, place, "photograph",
-                    "The photographs of “" + each.coin().id().value() + "” do not say how wide they are at life size"
-                            + (sized ? "; they are printed as wide as the coin’s diameter."
-                            : ", and the coin has no diameter; they are printed 20 mm wide, not to scale."),
-                    "Add the width of the whole picture, such as “width: 24.3 mm”.")));
+                    "The photographs of “" + each.coin().id().value() + "” do not say how wide they are at life size, and the coin has "
+                            + "no diameter; it is printed 20 mm wide, not to scale.",
+                    "Measure the coin, or add the width of the whole picture, such as “width: 24.3 mm”.")));
         }
         return faults;
     }
