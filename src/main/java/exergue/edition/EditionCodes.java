@@ -28,14 +28,6 @@ public final class EditionCodes {
             "This catalogue describes 118 coins.",
             "This catalogue describes {coins} coins.");
 
-    static final Code OTHER_LIGHT = new Code("light-differs-on-plate", Severity.NOTE,
-            "A coin on a plate was photographed in another light than the others",
-            "Pictures of many hands stand side by side on a plate, and one that is much darker, lighter, flatter or harder than the "
-                    + "rest looks as if the coin itself were so. Compared are the mean and the spread of the greys within the "
-                    + "outlines of coins of one metal, if there are four or more; a mean 40 of 255 away, or a spread of less than "
-                    + "half or more than twice, is told. The bounds are this program’s own (common practice, no source).",
-            "photograph: {obverse: photographs/lk-7-by-lamplight.jpg}", "photograph: {obverse: photographs/lk-7-obv.jpg}");
-
     public static final Code SEE_LEADS_NOWHERE = new Code("see-leads-nowhere", Severity.WARNING,
             "A see-reference leads to an entry that no index has",
             "A reader who follows it finds nothing. Entries of the indexes are the names of mints, rulers, find-spots and "
@@ -94,7 +86,7 @@ public final class EditionCodes {
     private EditionCodes() { }
 
     public static List<Code> all() {
-        return List.of(OTHER_LIGHT, UNKNOWN_COUNTER, COUNT_CONTRADICTED, COUNT_NOT_BORNE_OUT, SEE_LEADS_NOWHERE, UNKNOWN_SUBJECT, UNKNOWN_FORM,
+        return List.of(UNKNOWN_COUNTER, COUNT_CONTRADICTED, COUNT_NOT_BORNE_OUT, SEE_LEADS_NOWHERE, UNKNOWN_SUBJECT, UNKNOWN_FORM,
                 UNKNOWN_GROUP, UNKNOWN_FIGURE, DIVIDED_GROUP, STEPS_NOT_READ, NOTHING_TO_SHOW, TOO_MANY_GROUPS, CAPTION_OF_OTHER_KIND);
     }
 }

@@ -7,6 +7,7 @@ import exergue.model.Catalogue;
 import exergue.model.Coin;
 import exergue.model.Type;
 import exergue.model.Written;
+import exergue.photo.print.PrintCodes;
 import exergue.photo.print.PrintedCoins;
 import exergue.photo.print.PrintedSide;
 import exergue.photo.print.Tone;
@@ -98,7 +99,7 @@ final class PlateTones {
     private void add(Shade shade, Plate plate, String how, String remedy) {
         Place place = shade.coin().photograph().flatMap(photo -> photo.obverse().or(photo::reverse)).map(Written::place)
                 .orElse(shade.coin().place());
-        findings.add(Finding.of(EditionCodes.OTHER_LIGHT, place, "photograph",
+        findings.add(Finding.of(PrintCodes.OTHER_LIGHT, place, "photograph",
                 "On " + plate.heading() + " no. " + shade.pair().number() + " (“" + shade.coin().id() + "”) is " + how, remedy));
     }
 }

@@ -32,10 +32,18 @@ public final class PrintCodes {
                     + "(a bound of this program’s; common practice, no source).",
             "a silver coin under a bare lamp", "the same coin under soft light, with a shorter exposure");
 
+    public static final Code OTHER_LIGHT = new Code("light-differs-on-plate", Severity.NOTE,
+            "A coin on a plate was photographed in another light than the others",
+            "Pictures of many hands stand side by side on a plate, and one that is much darker, lighter, flatter or harder than the "
+                    + "rest looks as if the coin itself were so. Compared are the mean and the spread of the greys within the "
+                    + "outlines of coins of one metal, if there are four or more; a mean 40 of 255 away, or a spread of less than "
+                    + "half or more than twice, is told. The bounds are this program’s own (common practice, no source).",
+            "photograph: {obverse: photographs/lk-7-by-lamplight.jpg}", "photograph: {obverse: photographs/lk-7-obv.jpg}");
+
     private PrintCodes() { }
 
     /** Every code of the printed photographs. */
     public static List<Code> all() {
-        return List.of(UNPRINTABLE, NOT_CUT_OUT, TWO_SIDES, CLIPPED);
+        return List.of(UNPRINTABLE, NOT_CUT_OUT, TWO_SIDES, CLIPPED, OTHER_LIGHT);
     }
 }
