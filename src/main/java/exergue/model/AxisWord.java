@@ -24,19 +24,19 @@ public enum AxisWord implements Worded {
     NOTE("r is the resultant length of the axes, 0 to 1, corrected for their being read in whole hours where they all are; p by Rayleigh’s test in "
             + "the approximation of Zar 2010 (27.4), from r as it is before the correction; doubling the angles tests for two opposite directions; "
             + "concentration of a von Mises distribution after Fisher 1993. An axis is called fixed where p is below 0.05 and its circular standard "
-            + "deviation is no more than an hour; loosely fixed where only p is below 0.05; random otherwise.",
+            + "deviation is no more than an hour; loosely fixed where only p is below 0.05; otherwise random, and without a mean.",
             "r est la longueur résultante des axes, de 0 à 1, corrigée de leur lecture en heures entières quand tous le sont\u202F; p selon le test de "
             + "Rayleigh dans l’approximation de Zar 2010 (27.4), d’après r avant correction\u202F; les angles doublés éprouvent deux directions opposées\u202F; "
             + "concentration d’une loi de von Mises selon Fisher 1993. Un axe est dit fixe quand p est inférieur à 0,05 et que son écart-type circulaire ne "
-            + "dépasse pas une heure\u202F; à peu près fixe quand seul p est inférieur à 0,05\u202F; aléatoire sinon.",
+            + "dépasse pas une heure\u202F; à peu près fixe quand seul p est inférieur à 0,05\u202F; sinon aléatoire, et sans moyenne.",
             "r ist die resultierende Länge der Stempelstellungen, 0 bis 1, für die Ablesung in ganzen Stunden berichtigt, wo alle so abgelesen sind; p nach "
             + "Rayleighs Test in der Näherung von Zar 2010 (27.4), aus r vor der Berichtigung; verdoppelte Winkel prüfen auf zwei entgegengesetzte "
             + "Richtungen; Konzentration einer Von-Mises-Verteilung nach Fisher 1993. Fest heißt eine Stempelstellung, wenn p unter 0,05 liegt und ihre zirkuläre "
-            + "Standardabweichung höchstens eine Stunde beträgt; locker fest, wenn nur p unter 0,05 liegt; sonst regellos.",
+            + "Standardabweichung höchstens eine Stunde beträgt; locker fest, wenn nur p unter 0,05 liegt; sonst regellos und ohne Mittel.",
             "r è la lunghezza risultante degli assi, da 0 a 1, corretta per la lettura in ore intere dove tutti lo sono; p secondo il test di Rayleigh "
             + "nell’approssimazione di Zar 2010 (27.4), da r prima della correzione; gli angoli raddoppiati verificano due direzioni opposte; concentrazione "
             + "di una distribuzione di von Mises secondo Fisher 1993. Un asse si dice fisso dove p è inferiore a 0,05 e la deviazione standard circolare non "
-            + "supera un’ora; quasi fisso dove solo p è inferiore a 0,05; altrimenti casuale."),
+            + "supera un’ora; quasi fisso dove solo p è inferiore a 0,05; altrimenti casuale, e senza media."),
     HALF_NOTE("An axis midway between two hours counts half for each.", "Un axe à mi-chemin entre deux heures compte pour moitié à chacune.",
             "Eine Stempelstellung zwischen zwei Stunden zählt für jede zur Hälfte.", "Un asse a metà fra due ore conta per metà in ciascuna."),
     ROSE_ALT("Roses of die-axes.", "Roses des axes.", "Rosen der Stempelstellungen.", "Rose degli assi."),
@@ -45,13 +45,13 @@ public enum AxisWord implements Worded {
 
     WITHIN_HOUR("within an hour of the mean", "à une heure au plus de la moyenne", "höchstens eine Stunde vom Mittel", "entro un’ora dalla media"),
     FISHER("p", "p", "p", "p"),
-    COMPARISON_NOTE("Axes no more than an hour from the mean of their own group (of its two opposite directions, where it has two); p by Fisher’s "
+    COMPARISON_NOTE("Axes no more than an hour from the hour nearest the mean of their own group (of its two opposite directions, where it has two); p by Fisher’s "
             + "exact test, two-sided.",
-            "Axes à une heure au plus de la moyenne de leur propre groupe (de ses deux directions opposées, s’il en a deux)\u202F; p selon le test exact "
+            "Axes à une heure au plus de l’heure la plus proche de la moyenne de leur propre groupe (de ses deux directions opposées, s’il en a deux)\u202F; p selon le test exact "
             + "de Fisher, bilatéral.",
-            "Stempelstellungen höchstens eine Stunde vom Mittel der eigenen Gruppe (ihrer beiden entgegengesetzten Richtungen, wo sie zwei hat); p nach "
+            "Stempelstellungen höchstens eine Stunde von der dem Mittel nächsten Stunde der eigenen Gruppe (ihrer beiden entgegengesetzten Richtungen, wo sie zwei hat); p nach "
             + "Fishers exaktem Test, zweiseitig.",
-            "Assi entro un’ora dalla media del proprio gruppo (delle sue due direzioni opposte, dove ne ha due); p secondo il test esatto di Fisher, "
+            "Assi entro un’ora dall’ora più vicina alla media del proprio gruppo (delle sue due direzioni opposte, dove ne ha due); p secondo il test esatto di Fisher, "
             + "bilaterale."),
     STRICTER("{first} kept its axis more strictly than {second}.", "{first} a tenu son axe plus strictement que {second}.",
             "{first} hielt die Stempelstellung strenger ein als {second}.", "{first} ha mantenuto l’asse più rigorosamente di {second}."),

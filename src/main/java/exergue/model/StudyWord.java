@@ -140,6 +140,8 @@ public enum StudyWord implements Worded {
     WEAR_NOTE("Loss by wear is the author’s rate times the years in use.", "La perte par usure est le taux de l’auteur multiplié par les années d’usage.",
             "Der Verlust durch Abnutzung ist die Rate des Verfassers mal die Jahre im Umlauf.",
             "La perdita per usura è il tasso dell’autore per gli anni d’uso."),
+    BELOW("{distance} below", "{distance} au-dessous de", "{distance} unter", "{distance} sotto"),
+    ABOVE("{distance} above", "{distance} au-dessus de", "{distance} über", "{distance} sopra"),
     PEAK_BELOW("{name}: the peak lies {distance} g below {standard}, which is outside its interval.",
             "{name}\u202F: le pic est à {distance} g au-dessous de {standard}, qui est hors de son intervalle.",
             "{name}: Der Gipfel liegt {distance} g unter {standard}, das außerhalb seines Intervalls ist.",

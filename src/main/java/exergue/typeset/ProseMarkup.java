@@ -43,7 +43,12 @@ final class ProseMarkup {
         StringBuilder html = new StringBuilder();
         int level = above;
         Prose before = null;
-        for (Prose block : blocks) {
+        for (int i = 0; i < blocks.size(); i++) {
+            Prose block = blocks.get(i);
+            boolean kept = i + 1 < blocks.size() && blocks.get(i + 1) instanceof Prose.Note && fitsOnPage(block);
+            if (kept) {
+                html.append("<div class=\"kept\">\n");
+            }
             if (block instanceof Prose.Heading heading) {
                 level = Math.max(above + 1, Math.min(heading.level(), level + 1));
                 html.append("<h").append(level).append('>').append(markup.of(heading.runs()))
@@ -56,9 +61,17 @@ final class ProseMarkup {
                     append(block, indented, html);
                 }
             }
+            if (block instanceof Prose.Note && before != null && fitsOnPage(before)) {
+                html.append("</div>\n");
+            }
             before = block;
         }
         return html.toString();
+    }
+
+    /** Charts and short tables, which are kept on one page with the note under them. */
+    private static boolean fitsOnPage(Prose block) {
+        return block instanceof Prose.Drawing || block instanceof Prose.Table table && table.rows().size() <= SHORT;
     }
 
     /** A few words in italics, alone after the text: who wrote it. */

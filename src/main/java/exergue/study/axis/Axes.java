@@ -75,11 +75,11 @@ record Axes(double[] hours, Directions one, Directions doubled) {
         return inTwoDirections() ? doubled.mean().map(turn -> turn * ON_THE_DIAL / 2) : one.mean().map(turn -> turn * ON_THE_DIAL);
     }
 
-    /** Axes no more than an hour from the mean, or from the opposite direction where there are two. */
+    /** Axes no more than an hour from the hour nearest the mean, as axes are read, or from the opposite one where there are two. */
     int withinAnHour() {
         double around = inTwoDirections() ? ON_THE_DIAL / 2.0 : ON_THE_DIAL;
         return mean().map(mean -> (int) Arrays.stream(hours).filter(hour -> {
-            double apart = Math.abs(hour - mean) % around;
+            double apart = Math.abs(hour - Math.rint(mean)) % around;
             return Math.min(apart, around - apart) <= 1 + ROUNDING;
         }).count()).orElse(0);
     }

@@ -58,10 +58,10 @@ final class AxisTables {
                         : Directions.concentration(axes.r(), axes.n()), 1), verdict);
     }
 
-    /** "11.8"; "5.9/11.9" for two opposite directions; a dash where the axes cancel each other. */
+    /** "11.8"; "5.9/11.9" for two opposite directions; a dash where the axes cancel each other or may as well be random. */
     static String mean(Axes axes, Wording wording) {
         Optional<Double> mean = axes.mean();
-        if (mean.isEmpty()) {
+        if (mean.isEmpty() || axes.verdict() == Verdict.RANDOM) {
             return Wording.NONE;
         }
         double tenths = Math.rint(mean.get() * 10) / 10;

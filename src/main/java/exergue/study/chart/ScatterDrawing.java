@@ -12,7 +12,7 @@ final class ScatterDrawing {
     private static final double LEFT = 44;
     private static final double RIGHT = 14;
     private static final double FOOT = 30;
-    private static final double TALL = 220;
+    private static final double TALL = 180;
     private static final double KEY_LINE = 12;
     private static final double MARK = 2;
 

@@ -1,6 +1,7 @@
 package exergue.study.weight;
 
 import exergue.model.CoinGroup;
+import exergue.model.StudyWord;
 import exergue.study.Summary;
 import exergue.study.figure.Exhibit;
 import exergue.study.figure.Request;
@@ -62,6 +63,17 @@ public final class WeightSubject implements Subject {
         return coins.declared().flatMap(CoinGroup::standard).map(Standard::weight);
     }
 
+    /** "0.10 g below", to stand before the name of the standard. */
+    private static String distance(Coins coins, double[] weights, Wording wording) {
+        Optional<Double> peak = KernelDensity.of(weights).map(KernelDensity::peak);
+        if (peak.isEmpty() || standard(coins).isEmpty()) {
+            return Wording.NONE;
+        }
+        double distance = peak.get() - standard(coins).get();
+        return wording.of(distance < 0 ? StudyWord.BELOW : StudyWord.ABOVE, "distance",
+                wording.with(wording.number(Math.abs(distance), WeightPlaces.of(coins, wording.form())), UNIT));
+    }
+
     @Override
     public String figure(String name, Coins coins, Wording wording) {
         double[] weights = coins.weights();
@@ -81,8 +93,7 @@ public final class WeightSubject implements Subject {
             case "peak weight" -> wording.with(wording.number(KernelDensity.of(weights).map(KernelDensity::peak), d), UNIT);
             case "interval of peak weight" -> wording.with(wording.interval(Peak.of(weights).map(Peak::interval), d), UNIT);
             case "standard weight" -> wording.with(wording.number(standard(coins), d), UNIT);
-            case "distance from standard" -> wording.with(KernelDensity.of(weights).map(KernelDensity::peak)
-                    .flatMap(peak -> standard(coins).map(standard -> wording.signed(peak - standard, d))).orElse(Wording.NONE), UNIT);
+            case "distance from standard" -> distance(coins, weights, wording);
             default -> throw new IllegalArgumentException(name);
         };
     }

@@ -22,7 +22,7 @@ class AxesTest {
         assertEquals(0.7504865, axes.one().r(), 1e-7);
         assertEquals(0.0004700, axes.one().rayleigh(), 1e-7);
         assertEquals(Verdict.LOOSELY_FIXED, axes.verdict());
-        assertEquals(8, axes.withinAnHour());
+        assertEquals(10, axes.withinAnHour());
     }
 
     /** A test for one direction misses what is fixed up and down. Invented axes; r and p by R 4.2.2. */
