@@ -38,6 +38,7 @@ import exergue.check.rules.ReadingNotGiven;
 import exergue.check.rules.RulerNeverUsed;
 import exergue.check.rules.SidesNotDescribed;
 import exergue.check.rules.TwoDiametersWanted;
+import exergue.check.rules.GroupValueOfNoCoin;
 import exergue.check.rules.TypeWithoutCoins;
 import exergue.check.rules.UndeclaredConvention;
 import exergue.check.rules.UnknownCollection;
@@ -75,7 +76,7 @@ public final class Checker {
             new ConventionNeverUsed(),
             new DateOutsideRuler(), new EraDateDisagrees(), new ProvenanceOutOfOrder(),
             new SidesNotDescribed(), new LimitsReversed(), new PhotographWithoutWidth(),
-            new TypeWithoutCoins(), new MintNeverUsed(),
+            new TypeWithoutCoins(), new GroupValueOfNoCoin(), new MintNeverUsed(),
             new RulerNeverUsed(),
             new WorkNeverCited(), new WorkNotListed(), new NoStandardWork(), new CollectionNeverUsed(), new FindSpotNeverUsed(), new ExactFindSpotPrinted(),
             new PhotographWithoutCredit(), new PictureNotShown(), new PhotographWithoutPermission());

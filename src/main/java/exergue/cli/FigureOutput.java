@@ -19,6 +19,8 @@ import java.util.Optional;
 /** Gives out tables and charts of groups of coins: on the screen, or as files. */
 final class FigureOutput {
 
+    private static final String NOTHING = "Of these coins there is nothing to show.";
+
     private final Terminal terminal;
     private final Request request;
 
@@ -33,10 +35,11 @@ final class FigureOutput {
     /** Tables, each with its notes; of a chart the figures that it draws. */
     void print(List<Wanted> wanted) {
         for (Wanted one : wanted) {
-            Optional<Exhibit> exhibit = one.subject().show(one.form(), request);
+            Optional<Exhibit> exhibit = tooMany(one) ? Optional.empty() : one.subject().show(one.form(), request);
             terminal.out().println((one == wanted.get(0) ? "" : "\n") + one.subject().word() + ", " + one.form());
             if (exhibit.isEmpty()) {
-                terminal.out().println("Of these coins there is nothing to show.");
+                terminal.out().println(tooMany(one) ? "There are " + request.groups().size() + " groups, and no more than "
+                        + one.subject().most(one.form()) + " are compared with each other." : NOTHING);
                 continue;
             }
             FigureTable table = exhibit.get().table();
@@ -47,11 +50,15 @@ final class FigureOutput {
         }
     }
 
+    private boolean tooMany(Wanted one) {
+        return one.form().equals(Subject.COMPARISON) && request.groups().size() > one.subject().most(one.form());
+    }
+
     /** A CSV file for each table. */
     void tables(List<Wanted> wanted, Path folder) throws IOException {
         try (Delivery delivery = new Delivery(folder)) {
             for (Wanted one : wanted) {
-                Optional<Exhibit> exhibit = one.subject().show(one.form(), request);
+                Optional<Exhibit> exhibit = tooMany(one) ? Optional.empty() : one.subject().show(one.form(), request);
                 if (exhibit.isPresent() && !exhibit.get().table().rows().isEmpty()) {
                     delivery.write(name(one, "") + ".csv", FigureCsv.of(exhibit.get().table()).getBytes(StandardCharsets.UTF_8));
                 }
@@ -86,7 +93,7 @@ final class FigureOutput {
     private void tell(List<Path> files) {
         files.forEach(file -> terminal.out().println(file));
         if (files.isEmpty()) {
-            terminal.out().println("Of these coins there is nothing to show.");
+            terminal.out().println(NOTHING);
         }
     }
 

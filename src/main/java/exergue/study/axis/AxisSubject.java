@@ -13,6 +13,8 @@ public final class AxisSubject implements Subject {
 
     /** Dials that stand on a page with their caption, four in a row. */
     private static final int DIALS = 12;
+    /** Each with each of the others: 28 pairs. */
+    private static final int COMPARED = 8;
 
     @Override
     public String word() {
@@ -21,7 +23,7 @@ public final class AxisSubject implements Subject {
 
     @Override
     public List<String> forms() {
-        return List.of("table", "hours", "rose", "comparison");
+        return List.of("table", "hours", "rose", COMPARISON);
     }
 
     @Override
@@ -33,7 +35,7 @@ public final class AxisSubject implements Subject {
             case "table" -> Optional.of(new AxisTables(request).summary());
             case "hours" -> Optional.of(new AxisTables(request).hours());
             case "rose" -> Optional.of(new AxisTables(request).rose());
-            case "comparison" -> Optional.of(new AxisComparison(request)).filter(comparison -> !comparison.isEmpty())
+            case COMPARISON -> Optional.of(new AxisComparison(request)).filter(comparison -> !comparison.isEmpty())
                     .map(AxisComparison::table);
             default -> throw new IllegalArgumentException(form);
         };
@@ -41,7 +43,11 @@ public final class AxisSubject implements Subject {
 
     @Override
     public int most(String form) {
-        return form.equals("rose") ? DIALS : Integer.MAX_VALUE;
+        return switch (form) {
+            case "rose" -> DIALS;
+            case COMPARISON -> COMPARED;
+            default -> Integer.MAX_VALUE;
+        };
     }
 
     @Override

@@ -16,6 +16,9 @@ public interface Subject {
     /** Empty where the coins have nothing to show. @param form one of {@link #forms} */
     Optional<Exhibit> show(String form, Request request);
 
+    /** The form in which every two groups are compared, which grows with the square of their number. */
+    String COMPARISON = "comparison";
+
     /** As many groups fit into one table or chart of this form. */
     default int most(String form) {
         return Integer.MAX_VALUE;

@@ -25,7 +25,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.TreeMap;
 
 /** Gathers the coins of a catalogue into groups. Figures are chosen and read once, however many groups are asked for. */
 public final class Gathering {
@@ -112,23 +111,26 @@ public final class Gathering {
 
     /** Parts come in the order of the files that declare their values, otherwise in natural order; coins without a value last. */
     private List<Coins> divided(List<Member> whole, List<CoinField> fields, Optional<CoinGroup> declared) {
-        Comparator<List<String>> inOrder = (one, other) -> {
-            for (int i = 0; i < fields.size(); i++) {
-                int difference = comparator(fields.get(i)).compare(one.get(i), other.get(i));
+        Map<List<String>, List<Member>> parts = new HashMap<>();
+        for (Member member : whole) {
+            List<String> values = fields.stream().map(field -> field.of(member.coin(), member.type()).orElse("")).toList();
+            parts.computeIfAbsent(values, any -> new ArrayList<>()).add(member);
+        }
+        return parts.keySet().stream().sorted(inOrder(fields))
+                .map(values -> new Coins(String.join(",", values), name(fields, values), declared, parts.get(values))).toList();
+    }
+
+    private Comparator<List<String>> inOrder(List<CoinField> fields) {
+        List<Comparator<String>> comparators = fields.stream().map(this::comparator).toList();
+        return (one, other) -> {
+            for (int i = 0; i < comparators.size(); i++) {
+                int difference = comparators.get(i).compare(one.get(i), other.get(i));
                 if (difference != 0) {
                     return difference;
                 }
             }
             return 0;
         };
-        Map<List<String>, List<Member>> parts = new TreeMap<>(inOrder);
-        for (Member member : whole) {
-            List<String> values = fields.stream().map(field -> field.of(member.coin(), member.type()).orElse("")).toList();
-            parts.computeIfAbsent(values, any -> new ArrayList<>()).add(member);
-        }
-        List<Coins> divided = new ArrayList<>();
-        parts.forEach((values, coins) -> divided.add(new Coins(String.join(",", values), name(fields, values), declared, coins)));
-        return divided;
     }
 
     private Comparator<String> comparator(CoinField field) {

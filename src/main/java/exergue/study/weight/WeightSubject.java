@@ -20,6 +20,8 @@ public final class WeightSubject implements Subject {
     private static final String UNIT = "g";
     /** Panels of a histogram that stand on a page with their caption. */
     private static final int PANELS = 7;
+    /** Each with each of the others: 28 pairs. */
+    private static final int COMPARED = 8;
 
     @Override
     public String word() {
@@ -28,7 +30,7 @@ public final class WeightSubject implements Subject {
 
     @Override
     public List<String> forms() {
-        return List.of("table", "frequencies", "histogram", "comparison", "outliers", "standard");
+        return List.of("table", "frequencies", "histogram", COMPARISON, "outliers", "standard");
     }
 
     @Override
@@ -40,7 +42,7 @@ public final class WeightSubject implements Subject {
             case "table" -> Optional.of(new WeightSummary(request).table());
             case "frequencies" -> Optional.of(new WeightSteps(request).table());
             case "histogram" -> Optional.of(new WeightSteps(request).histogram());
-            case "comparison" -> Optional.of(new WeightComparison(request)).filter(comparison -> !comparison.isEmpty())
+            case COMPARISON -> Optional.of(new WeightComparison(request)).filter(comparison -> !comparison.isEmpty())
                     .map(WeightComparison::table);
             case "outliers" -> Optional.of(new WeightOutliers(request).table());
             case "standard" -> new StandardTable(request).table().map(table -> table);
@@ -50,7 +52,11 @@ public final class WeightSubject implements Subject {
 
     @Override
     public int most(String form) {
-        return form.equals("histogram") ? PANELS : Integer.MAX_VALUE;
+        return switch (form) {
+            case "histogram" -> PANELS;
+            case COMPARISON -> COMPARED;
+            default -> Integer.MAX_VALUE;
+        };
     }
 
     @Override
