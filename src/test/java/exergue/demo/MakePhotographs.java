@@ -30,6 +30,9 @@ public final class MakePhotographs {
             "ark-088", "ark-095", "ark-101", "orm-008", "orm-015", "orm-027", "pho-005");
     private static final Set<String> NOT = Set.of("ark-015", "ark-024", "ark-041", "ark-096", "orm-005", "orm-010", "pho-015", "pho-042");
 
+    /** Worn silver of the shade of the grey card, from which no edge could be told. */
+    private static final String NOT_ON_GREY = "pho-006";
+
     private final Path folder;
     private final Font face;
 
@@ -101,6 +104,9 @@ public final class MakePhotographs {
 
     /** Most stand on white; some on what else photographers use. */
     static Backdrop backdrop(String id) {
+        if (id.equals(NOT_ON_GREY)) {
+            return Backdrop.BLUE;
+        }
         return switch (Math.floorMod(id.hashCode() * 31, 17)) {
             case 3 -> Backdrop.GREY;
             case 5, 9 -> Backdrop.PAPER;
