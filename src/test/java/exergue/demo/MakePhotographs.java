@@ -26,12 +26,12 @@ public final class MakePhotographs {
     private static final float QUALITY = 0.75f;
     private static final int OF_EACH_TYPE = 3;
     private static final int OF_COPPER = 2;
+    /** One coin comes without loss, one in grey of 16 bits. */
+    private static final String PNG = "pho-007";
+    private static final String DEEP = "orm-017";
     private static final Set<String> ALSO = Set.of("ark-006", "ark-008", "ark-019", "ark-036", "ark-048", "ark-050", "ark-051", "ark-053", "ark-082",
             "ark-088", "ark-095", "ark-101", "orm-008", "orm-015", "orm-027", "pho-005");
     private static final Set<String> NOT = Set.of("ark-015", "ark-024", "ark-041", "ark-096", "orm-005", "orm-010", "pho-015", "pho-042");
-
-    /** Worn silver of the shade of the grey card, from which no edge could be told. */
-    private static final String NOT_ON_GREY = "pho-006";
 
     private final Path folder;
     private final Font face;
@@ -89,7 +89,7 @@ public final class MakePhotographs {
     }
 
     private void photograph(DemoCoin coin) throws IOException {
-        Backdrop backdrop = backdrop(coin.id());
+        Backdrop backdrop = backdrop(coin);
         StringBuilder block = new StringBuilder("photograph:\n");
         Field[] light = coin.light(true, backdrop);
         block.append("  obverse: ").append(write(coin, light, "obv")).append('\n');
@@ -102,13 +102,10 @@ public final class MakePhotographs {
         tell(coin.id(), block.toString());
     }
 
-    /** Most stand on white; some on what else photographers use. */
-    static Backdrop backdrop(String id) {
-        if (id.equals(NOT_ON_GREY)) {
-            return Backdrop.BLUE;
-        }
-        return switch (Math.floorMod(id.hashCode() * 31, 17)) {
-            case 3 -> Backdrop.GREY;
+    /** Most stand on white; some on what else photographers use. Nobody lays grey metal on grey card. */
+    static Backdrop backdrop(DemoCoin coin) {
+        return switch (Math.floorMod(coin.id().hashCode() * 31, 17)) {
+            case 3 -> coin.drawn.metal() == Metal.GOLD || coin.drawn.metal() == Metal.COPPER_ALLOY ? Backdrop.GREY : Backdrop.FELT;
             case 5, 9 -> Backdrop.PAPER;
             case 7 -> Backdrop.BLACK;
             case 11 -> Backdrop.BLUE;
@@ -117,15 +114,21 @@ public final class MakePhotographs {
     }
 
     private String write(DemoCoin coin, Field[] light, String side) throws IOException {
-        String path = "photographs/" + coin.id() + "-" + side + ".jpg";
+        String path = "photographs/" + coin.id() + "-" + side + (coin.id().equals(PNG) || coin.id().equals(DEEP) ? ".png" : ".jpg");
         Files.createDirectories(folder.resolve("photographs"));
-        Files.write(folder.resolve(path), jpeg(coin, side, light));
+        Files.write(folder.resolve(path), bytes(coin, side, light));
         return path;
     }
 
-    static byte[] jpeg(DemoCoin coin, String side, Field[] light) throws IOException {
+    static byte[] bytes(DemoCoin coin, String side, Field[] light) throws IOException {
         Camera camera = new Camera(1, 0, 0.9, coin.id().hashCode() + side.hashCode());
-        return PictureFile.jpeg(camera.develop(light), (int) Math.round(25.4 * coin.drawn.pixelsPerMm()), QUALITY);
+        Camera clean = new Camera(1, 0, 0, 0);
+        int perInch = (int) Math.round(25.4 * coin.drawn.pixelsPerMm());
+        return switch (coin.id()) {
+            case PNG -> PictureFile.png(clean.develop(light), perInch);
+            case DEEP -> PictureFile.png(clean.developDeep(light), perInch);
+            default -> PictureFile.jpeg(camera.develop(light), perInch, QUALITY);
+        };
     }
 
     /** Puts the block into the coin's file, in place of the one that was there, before the note. */
