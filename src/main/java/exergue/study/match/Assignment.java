@@ -137,14 +137,17 @@ final class Assignment {
         Ways(int start, int givenUp) {
             Arrays.fill(cost, Double.POSITIVE_INFINITY);
             look(start, 0, givenUp);
-            for (int column = nearest(cost, settled); column != NONE; column = nearest(cost, settled)) {
+            double dearest = Double.POSITIVE_INFINITY; // what lies beyond cannot be the cheapest any more
+            for (int column = nearest(cost, settled); column != NONE && cost[column] < dearest; column = nearest(cost, settled)) {
                 settled[column] = true;
-                boolean ends = rowOfColumn[column] == NONE || column == givenUp;
-                if (ends && givenUp == NONE) {
+                boolean free = rowOfColumn[column] == NONE;
+                if (column == givenUp || free && givenUp == NONE) {
                     end = column;
                     return;
                 }
-                if (!ends) {
+                if (free) {
+                    dearest = Math.min(dearest, cost[column] + vacant[givenUp]);
+                } else {
                     look(rowOfColumn[column], cost[column], NONE);
                 }
             }
