@@ -12,10 +12,15 @@ import java.util.List;
 final class SubPixel {
 
     private static final double STEP = 0.25;
-    private static final int REACH = 16;
+    private static final int REACH = 20;
     private static final int PLATEAU = 6;
     private static final double FARTHEST = 2.5;
     private static final int NEIGHBOURS = 3;
+    private static final int ROUNDS = 3;
+    private static final double CLEAR_OF_EDGE = 1.5;
+    private static final double LINE = 2.5;
+    /** Of the contrast: with less of a step there is no edge to be found between the two lines. */
+    private static final double LEAST_STEP = 0.2;
 
     private final Scene scene;
     private final double clear;
@@ -87,7 +92,7 @@ final class SubPixel {
         if (Math.sqrt(contrast / channels) < clear) {
             return Double.NaN;
         }
-        return nearest(covered(samples, inside, outside));
+        return edge(covered(samples, inside, outside));
     }
 
     private static double[] mean(double[][] samples, int from, int to) {
@@ -115,13 +120,50 @@ final class SubPixel {
         return covered;
     }
 
-    private static double nearest(double[] covered) {
+    /**
+     * Where the sampled line passes half way from the outside to the inside, both taken as they are right at the edge: a rim
+     * that slopes away darkens towards its edge, and a ground darkens towards the coin that shades it.
+     */
+    private static double edge(double[] covered) {
+        double at = nearest(covered, 0, 0.5);
+        for (int round = 0; round < ROUNDS && !Double.isNaN(at); round++) {
+            double inner = led(covered, at, -1);
+            double outer = led(covered, at, 1);
+            at = inner - outer < LEAST_STEP ? at : nearest(covered, at, (inner + outer) / 2);
+        }
+        return at;
+    }
+
+    /** The straight line through the samples on one side of the edge, but clear of it, led on to the edge. */
+    private static double led(double[] covered, double edge, int side) {
+        double n = 0;
+        double x = 0;
+        double y = 0;
+        double xx = 0;
+        double xy = 0;
+        for (double off = CLEAR_OF_EDGE; off <= CLEAR_OF_EDGE + LINE; off += STEP) {
+            double index = (edge + side * off) / STEP + REACH;
+            if (index >= 0 && index <= covered.length - 1) {
+                double value = covered[(int) Math.round(index)];
+                n++;
+                x += off;
+                y += value;
+                xx += off * off;
+                xy += off * value;
+            }
+        }
+        double slope = n < 3 ? 0 : (n * xy - x * y) / (n * xx - x * x);
+        return n == 0 ? (side < 0 ? 1 : 0) : (y - slope * x) / n;
+    }
+
+    /** The place nearest to another where the samples fall through a level. */
+    private static double nearest(double[] covered, double to, double level) {
         double best = Double.NaN;
         for (int i = 1; i < covered.length; i++) {
-            if (covered[i - 1] > 0.5 && covered[i] <= 0.5) {
-                double part = (covered[i - 1] - 0.5) / (covered[i - 1] - covered[i]);
+            if (covered[i - 1] > level && covered[i] <= level) {
+                double part = (covered[i - 1] - level) / (covered[i - 1] - covered[i]);
                 double at = (i - 1 + part - REACH) * STEP;
-                if (Math.abs(at) <= FARTHEST && (Double.isNaN(best) || Math.abs(at) < Math.abs(best))) {
+                if (Math.abs(at) <= FARTHEST && (Double.isNaN(best) || Math.abs(at - to) < Math.abs(best - to))) {
                     best = at;
                 }
             }
