@@ -15,44 +15,39 @@ final class CoinEdge {
     /** A hole is at least this part of the coin. */
     private static final double LEAST_HOLE = 0.0015;
     private static final double HOLE_FILLED = 0.7;
+    /** Where so much of a coin has the shade of its ground, nothing on it can be told to be a hole. */
+    private static final double MOST_LIKE_GROUND = 0.03;
     private static final double CLEAR_TIMES = 0.8;
 
     private final Scene scene;
     private final double threshold;
+    private final SubPixel precise;
 
+    /** @param threshold distance from the ground from which a pixel is no longer taken for ground */
     CoinEdge(Scene scene, double threshold) {
         this.scene = scene;
         this.threshold = threshold;
+        this.precise = new SubPixel(scene, CLEAR_TIMES * threshold);
     }
 
+    /** @param patch the coin with its shadow, filled */
     Drawn of(Patch patch) {
-        Mask outside = outside(patch);
-        Mask filled = outside.others();
-        Mask shared = Flood.of(scene.steepness(), certain(filled), outside);
-        Mask coin = largest(shared);
-        SubPixel precise = new SubPixel(scene, CLEAR_TIMES * threshold);
-        SubPixel.Edge edge = precise.on(line(filledUp(coin)));
+        Mask coin = largest(Flood.of(scene.steepness(), certain(patch.mask()), patch.mask().others())).filled();
+        SubPixel.Edge edge = precise.on(line(coin));
         List<Ring> holes = new ArrayList<>();
-        for (Patch hole : holes(patch, coin)) {
+        for (Patch hole : holes(coin)) {
             holes.add(precise.on(reversed(line(hole.mask()))).ring());
         }
         return new Drawn(new Outline(edge.ring(), holes), edge.clear());
     }
 
-    /** All that can be reached from the frame without stepping on the patch. */
-    private static Mask outside(Patch patch) {
-        Mask rest = patch.mask().others();
-        return Patch.of(rest, 1).stream().filter(Patch::touchesFrame).map(Patch::mask)
-                .reduce(new Mask(rest.width(), rest.height()), Mask::and);
-    }
-
     private Mask certain(Mask filled) {
-        int[] depth = Depth.of(filled);
+        int[] depth = Depth.of(filled, true);
         int deepest = 0;
         for (int d : depth) {
             deepest = Math.max(deepest, d);
         }
-        int[] unlike = Depth.of(unlikeShadow(filled));
+        int[] unlike = Depth.of(unlikeShadow(filled), true);
         Mask certain = new Mask(filled.width(), filled.height());
         for (int at = filled.next(0); at >= 0; at = filled.next(at + 1)) {
             if (depth[at] > CORE * deepest || unlike[at] > BLEEDING) {
@@ -77,11 +72,6 @@ final class CoinEdge {
                 .orElse(mask);
     }
 
-    private static Mask filledUp(Mask mask) {
-        return Patch.of(mask.others(), 1).stream().filter(Patch::touchesFrame).map(Patch::mask)
-                .reduce(new Mask(mask.width(), mask.height()), Mask::and).others();
-    }
-
     private static Ring line(Mask mask) {
         Plane plane = new Plane(mask.width(), mask.height());
         for (int at = mask.next(0); at >= 0; at = mask.next(at + 1)) {
@@ -97,9 +87,16 @@ final class CoinEdge {
     }
 
     /** Places inside the coin where the ground itself shows: of its very colour, compact and not too small. */
-    private List<Patch> holes(Patch patch, Mask coin) {
-        Mask ground = filledUp(coin).without(patch.mask());
-        return Patch.of(ground, (int) Math.max(9, LEAST_HOLE * patch.size())).stream()
+    private List<Patch> holes(Mask coin) {
+        Mask ground = new Mask(coin.width(), coin.height());
+        for (int at = coin.next(0); at >= 0; at = coin.next(at + 1)) {
+            if (scene.distance().at(at % coin.width(), at / coin.width()) <= threshold) {
+                ground.mark(at);
+            }
+        }
+        List<Patch> holes = Patch.of(ground, (int) Math.max(9, LEAST_HOLE * coin.count())).stream()
                 .filter(hole -> hole.size() > HOLE_FILLED * Math.PI / 4 * hole.across() * hole.down()).toList();
+        int elsewhere = ground.count() - holes.stream().mapToInt(Patch::size).sum();
+        return elsewhere > MOST_LIKE_GROUND * coin.count() ? List.of() : holes;
     }
 }

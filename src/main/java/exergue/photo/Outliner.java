@@ -21,6 +21,10 @@ public final class Outliner {
     private static final double ALIKE = 0.75;
     private static final double SLENDER = 2.6;
     private static final double LEAST_CLEAR = 0.6;
+    private static final double LEAST_STEEP = 0.015;
+    private static final double STEEP_TIMES = 5;
+    private static final int GAP = 3;
+    private static final double MUCH_MORE = 1.03;
 
     private final Scene scene;
     private final double threshold;
@@ -59,16 +63,23 @@ public final class Outliner {
         return drawn(coins.stream().sorted(Comparator.comparingInt(Patch::left)).toList());
     }
 
+    /**
+     * What is not ground, with all that it shuts in. A coin of nearly the shade of its ground shows by its rim alone, and that
+     * with gaps: if closing them shuts in much more, they are closed.
+     */
     private Mask apart() {
         Mask apart = new Mask(scene.width(), scene.height());
+        double steep = Math.max(LEAST_STEEP, STEEP_TIMES * scene.steepOfGround());
         for (int y = 0; y < scene.height(); y++) {
             for (int x = 0; x < scene.width(); x++) {
-                if (scene.distance().at(x, y) > threshold) {
+                if (scene.distance().at(x, y) > threshold || scene.steepness().at(x, y) > steep) {
                     apart.mark(y * scene.width() + x);
                 }
             }
         }
-        return apart;
+        Mask open = apart.filled();
+        Mask closed = apart.grown(GAP).filled().shrunk(GAP);
+        return closed.count() > MUCH_MORE * open.count() ? closed : open;
     }
 
     /** A scale bar is much longer than wide. */

@@ -1,6 +1,5 @@
 package exergue.photo;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -15,46 +14,56 @@ record Patch(Mask mask, int size, int left, int top, int right, int bottom) {
     static List<Patch> of(Mask mask, int least) {
         List<Patch> patches = new ArrayList<>();
         Mask seen = new Mask(mask.width(), mask.height());
+        int[] own = new int[mask.width() * mask.height()];
         for (int start = mask.next(0); start >= 0; start = mask.next(start + 1)) {
             if (!seen.has(start)) {
-                Patch patch = grown(mask, seen, start);
-                if (patch.size() >= least) {
-                    patches.add(patch);
+                int size = grown(mask, seen, own, start);
+                if (size >= least) {
+                    patches.add(of(mask, own, size));
                 }
             }
         }
         return patches;
     }
 
-    private static Patch grown(Mask mask, Mask seen, int start) {
+    /** Writes the pixels that hang together with the first into {@code own}; returns how many they are. */
+    private static int grown(Mask mask, Mask seen, int[] own, int start) {
         int width = mask.width();
-        Mask own = new Mask(width, mask.height());
-        ArrayDeque<Integer> open = new ArrayDeque<>();
-        open.add(start);
-        seen.mark(start);
-        int size = 0;
-        int[] box = {Integer.MAX_VALUE, Integer.MAX_VALUE, -1, -1};
-        while (!open.isEmpty()) {
-            int at = open.remove();
-            own.mark(at);
-            size++;
-            int x = at % width;
-            int y = at / width;
-            box = new int[] {Math.min(box[0], x), Math.min(box[1], y), Math.max(box[2], x), Math.max(box[3], y)};
-            reach(mask, seen, open, x - 1, y);
-            reach(mask, seen, open, x + 1, y);
-            reach(mask, seen, open, x, y - 1);
-            reach(mask, seen, open, x, y + 1);
+        int size = reach(mask, seen, own, 0, start % width, start / width);
+        for (int next = 0; next < size; next++) {
+            int x = own[next] % width;
+            int y = own[next] / width;
+            size = reach(mask, seen, own, size, x - 1, y);
+            size = reach(mask, seen, own, size, x + 1, y);
+            size = reach(mask, seen, own, size, x, y - 1);
+            size = reach(mask, seen, own, size, x, y + 1);
         }
-        return new Patch(own, size, box[0], box[1], box[2], box[3]);
+        return size;
     }
 
-    private static void reach(Mask mask, Mask seen, ArrayDeque<Integer> open, int x, int y) {
+    private static int reach(Mask mask, Mask seen, int[] own, int size, int x, int y) {
         int at = y * mask.width() + x;
-        if (mask.has(x, y) && !seen.has(at)) {
-            seen.mark(at);
-            open.add(at);
+        if (!mask.has(x, y) || seen.has(at)) {
+            return size;
         }
+        seen.mark(at);
+        own[size] = at;
+        return size + 1;
+    }
+
+    private static Patch of(Mask mask, int[] own, int size) {
+        Mask only = new Mask(mask.width(), mask.height());
+        int[] box = {Integer.MAX_VALUE, Integer.MAX_VALUE, -1, -1};
+        for (int i = 0; i < size; i++) {
+            only.mark(own[i]);
+            int x = own[i] % mask.width();
+            int y = own[i] / mask.width();
+            box[0] = Math.min(box[0], x);
+            box[1] = Math.min(box[1], y);
+            box[2] = Math.max(box[2], x);
+            box[3] = Math.max(box[3], y);
+        }
+        return new Patch(only, size, box[0], box[1], box[2], box[3]);
     }
 
     /** True where it reaches the edge of the picture. */

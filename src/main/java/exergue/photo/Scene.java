@@ -17,6 +17,7 @@ record Scene(List<Plane> light, Ground ground, Plane distance, Plane steepness, 
     /** Darker than this, in light, a ground shows no shadow. */
     private static final double SHOWS_SHADOW = 0.05;
     private static final double DEEPEST_SHADOW = 0.18;
+    private static final double LIGHTEST_SHADOW = 0.95;
     private static final double SHADOW_COLOUR = 0.06;
 
     Scene {
@@ -61,6 +62,21 @@ record Scene(List<Plane> light, Ground ground, Plane distance, Plane steepness, 
         return steepness;
     }
 
+    /** How steep the plain ground is by its noise alone: the median along the frame. */
+    double steepOfGround() {
+        List<Float> along = new ArrayList<>();
+        for (int x = 2; x < width() - 2; x++) {
+            along.add(steepness.at(x, 2));
+            along.add(steepness.at(x, height() - 3));
+        }
+        for (int y = 2; y < height() - 2; y++) {
+            along.add(steepness.at(2, y));
+            along.add(steepness.at(width() - 3, y));
+        }
+        along.sort(null);
+        return along.get(along.size() / 2);
+    }
+
     int width() {
         return distance.width();
     }
@@ -79,7 +95,7 @@ record Scene(List<Plane> light, Ground ground, Plane distance, Plane steepness, 
             square += lit * lit;
         }
         double part = product / Math.max(1e-9, square);
-        if (square / light.size() < SHOWS_SHADOW * SHOWS_SHADOW || part > 1 || part < DEEPEST_SHADOW) {
+        if (square / light.size() < SHOWS_SHADOW * SHOWS_SHADOW || part > LIGHTEST_SHADOW || part < DEEPEST_SHADOW) {
             return false;
         }
         double apart = 0;

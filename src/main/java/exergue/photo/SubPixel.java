@@ -5,22 +5,16 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Moves a line that is right to about a pixel onto the edge itself. At each place the picture is sampled across the line;
- * the edge is where half of the light has changed from what is outside to what is inside, since a pixel half covered by the
- * coin has half of each. Neighbours are held together, so that a speck moves nothing.
+ * Moves a line that is right to about two pixels onto the edge itself. At each place the light is sampled across the line, and
+ * {@link EdgeModel} says where the edge lies. Neighbours are held together, so that a speck moves nothing.
  */
 final class SubPixel {
 
-    private static final double STEP = 0.25;
-    private static final int REACH = 20;
-    private static final int PLATEAU = 6;
-    private static final double FARTHEST = 2.5;
+    private static final int PLATEAU = 5;
     private static final int NEIGHBOURS = 3;
-    private static final int ROUNDS = 3;
-    private static final double CLEAR_OF_EDGE = 1.5;
-    private static final double LINE = 2.5;
-    /** Of the contrast: with less of a step there is no edge to be found between the two lines. */
-    private static final double LEAST_STEP = 0.2;
+    private static final int LANES = 2;
+    private static final int EVERY = 7;
+    private static final int ROUNDS = 2;
 
     private final Scene scene;
     private final double clear;
@@ -34,31 +28,54 @@ final class SubPixel {
     /** @param clear part of the places at which the edge stood out clearly */
     record Edge(Ring ring, double clear) { }
 
+    /** @param rough runs so that the coin lies to its left */
     Edge on(Ring rough) {
-        Ring even = Resampled.smoothed(Resampled.evenly(rough, 1.0), 2);
-        double[] moves = new double[even.size()];
-        boolean[] sure = new boolean[even.size()];
-        int count = 0;
-        for (int i = 0; i < even.size(); i++) {
-            Point normal = normal(even, i);
-            double move = crossing(even.at(i), normal);
-            sure[i] = !Double.isNaN(move);
-            moves[i] = sure[i] ? move : 0;
-            count += sure[i] ? 1 : 0;
+        Ring ring = Resampled.smoothed(Resampled.evenly(rough, 1.0), 2);
+        double share = 0;
+        for (int round = 0; round < ROUNDS; round++) {
+            double[][] samples = samples(ring);
+            share = Arrays.stream(samples).filter(one -> one.length > 0).count() / (double) samples.length;
+            ring = Resampled.smoothed(Resampled.evenly(moved(ring, samples), 1.0), 1);
+        }
+        return new Edge(ring, share);
+    }
+
+    private Ring moved(Ring ring, double[][] samples) {
+        EdgeModel model = sharpest(samples);
+        double[] moves = new double[ring.size()];
+        for (int i = 0; i < ring.size(); i++) {
+            moves[i] = samples[i].length == 0 ? 0 : model.fit(samples[i]).edge();
         }
         List<Point> moved = new ArrayList<>();
-        for (int i = 0; i < even.size(); i++) {
-            Point normal = normal(even, i);
+        for (int i = 0; i < ring.size(); i++) {
+            Point normal = normal(ring, i);
             double move = settled(moves, i);
-            moved.add(new Point(even.at(i).x() + normal.x() * move, even.at(i).y() + normal.y() * move));
+            moved.add(new Point(ring.at(i).x() + normal.x() * move, ring.at(i).y() + normal.y() * move));
         }
-        return new Edge(Resampled.smoothed(new Ring(moved), 1), count / (double) even.size());
+        return new Ring(moved);
+    }
+
+    /** The model whose blur is that of this picture: it leaves least over at all edges together. */
+    private static EdgeModel sharpest(double[][] samples) {
+        EdgeModel best = EdgeModel.all()[0];
+        double least = Double.POSITIVE_INFINITY;
+        for (EdgeModel model : EdgeModel.all()) {
+            double left = 0;
+            for (int i = 0; i < samples.length; i += EVERY) {
+                left += samples[i].length == 0 ? 0 : Math.min(1, model.fit(samples[i]).left());
+            }
+            if (left < least) {
+                least = left;
+                best = model;
+            }
+        }
+        return best;
     }
 
     /** Of unit length, out of what lies to the left of the line as it runs. */
     private static Point normal(Ring ring, int index) {
-        Point before = ring.at(index - 2);
-        Point after = ring.at(index + 2);
+        Point before = ring.at(index - 3);
+        Point after = ring.at(index + 3);
         double length = Math.max(1e-9, before.distance(after));
         return new Point(-(after.y() - before.y()) / length, (after.x() - before.x()) / length);
     }
@@ -73,101 +90,55 @@ final class SubPixel {
         return about[NEIGHBOURS];
     }
 
-    /** How far the edge lies out from the place; not a number where there is no clear one. */
-    private double crossing(Point place, Point normal) {
-        int channels = scene.light().size();
-        double[][] samples = new double[2 * REACH + 1][channels];
-        for (int i = -REACH; i <= REACH; i++) {
-            for (int c = 0; c < channels; c++) {
-                samples[i + REACH][c] = scene.light().get(c)
-                        .between(place.x() + normal.x() * i * STEP, place.y() + normal.y() * i * STEP);
-            }
-        }
-        double[] inside = mean(samples, 0, PLATEAU);
-        double[] outside = mean(samples, samples.length - PLATEAU, samples.length);
-        double contrast = 0;
-        for (int c = 0; c < channels; c++) {
-            contrast += (inside[c] - outside[c]) * (inside[c] - outside[c]);
-        }
-        if (Math.sqrt(contrast / channels) < clear) {
-            return Double.NaN;
-        }
-        return edge(covered(samples, inside, outside));
-    }
-
-    private static double[] mean(double[][] samples, int from, int to) {
-        double[] mean = new double[samples[0].length];
-        for (int i = from; i < to; i++) {
-            for (int c = 0; c < mean.length; c++) {
-                mean[c] += samples[i][c] / (to - from);
-            }
-        }
-        return mean;
-    }
-
-    /** How much of the inside is in each sample: 1 inside, 0 outside. */
-    private static double[] covered(double[][] samples, double[] inside, double[] outside) {
-        double[] covered = new double[samples.length];
-        double square = 0;
-        for (int c = 0; c < inside.length; c++) {
-            square += (inside[c] - outside[c]) * (inside[c] - outside[c]);
-        }
+    /** For each place what is seen across the line: about 1 inside, about 0 outside; nothing where the two are not apart. */
+    private double[][] samples(Ring ring) {
+        double[][] samples = new double[ring.size()][];
         for (int i = 0; i < samples.length; i++) {
-            for (int c = 0; c < inside.length; c++) {
-                covered[i] += (samples[i][c] - outside[c]) * (inside[c] - outside[c]) / square;
-            }
+            samples[i] = across(ring.at(i), normal(ring, i));
         }
-        return covered;
+        return samples;
     }
 
-    /**
-     * Where the sampled line passes half way from the outside to the inside, both taken as they are right at the edge: a rim
-     * that slopes away darkens towards its edge, and a ground darkens towards the coin that shades it.
-     */
-    private static double edge(double[] covered) {
-        double at = nearest(covered, 0, 0.5);
-        for (int round = 0; round < ROUNDS && !Double.isNaN(at); round++) {
-            double inner = led(covered, at, -1);
-            double outer = led(covered, at, 1);
-            at = inner - outer < LEAST_STEP ? at : nearest(covered, at, (inner + outer) / 2);
-        }
-        return at;
-    }
-
-    /** The straight line through the samples on one side of the edge, but clear of it, led on to the edge. */
-    private static double led(double[] covered, double edge, int side) {
-        double n = 0;
-        double x = 0;
-        double y = 0;
-        double xx = 0;
-        double xy = 0;
-        for (double off = CLEAR_OF_EDGE; off <= CLEAR_OF_EDGE + LINE; off += STEP) {
-            double index = (edge + side * off) / STEP + REACH;
-            if (index >= 0 && index <= covered.length - 1) {
-                double value = covered[(int) Math.round(index)];
-                n++;
-                x += off;
-                y += value;
-                xx += off * off;
-                xy += off * value;
+    private double[] across(Point place, Point normal) {
+        int count = 2 * EdgeModel.REACH + 1;
+        double[] samples = new double[count];
+        double contrast = 0;
+        for (Plane channel : scene.light()) {
+            double[] light = new double[count];
+            for (int i = 0; i < count; i++) {
+                light[i] = light(channel, place, normal, (i - EdgeModel.REACH) * EdgeModel.STEP);
+            }
+            double inside = mean(light, 0);
+            double outside = mean(light, count - PLATEAU);
+            contrast += (inside - outside) * (inside - outside);
+            for (int i = 0; i < count; i++) {
+                samples[i] += (light[i] - outside) * (inside - outside);
             }
         }
-        double slope = n < 3 ? 0 : (n * xy - x * y) / (n * xx - x * x);
-        return n == 0 ? (side < 0 ? 1 : 0) : (y - slope * x) / n;
+        if (Math.sqrt(contrast / scene.light().size()) < clear) {
+            return new double[0];
+        }
+        for (int i = 0; i < count; i++) {
+            samples[i] /= contrast;
+        }
+        return samples;
     }
 
-    /** The place nearest to another where the samples fall through a level. */
-    private static double nearest(double[] covered, double to, double level) {
-        double best = Double.NaN;
-        for (int i = 1; i < covered.length; i++) {
-            if (covered[i - 1] > level && covered[i] <= level) {
-                double part = (covered[i - 1] - level) / (covered[i - 1] - covered[i]);
-                double at = (i - 1 + part - REACH) * STEP;
-                if (Math.abs(at) <= FARTHEST && (Double.isNaN(best) || Math.abs(at - to) < Math.abs(best - to))) {
-                    best = at;
-                }
-            }
+    /** So far out from the place, as a mean of some pixels along the line. */
+    private static double light(Plane channel, Point place, Point normal, double out) {
+        double sum = 0;
+        for (int lane = -LANES; lane <= LANES; lane++) {
+            sum += channel.between(place.x() + normal.x() * out - normal.y() * lane / 2.0,
+                    place.y() + normal.y() * out + normal.x() * lane / 2.0);
         }
-        return best;
+        return sum / (2 * LANES + 1);
+    }
+
+    private static double mean(double[] light, int from) {
+        double sum = 0;
+        for (int i = from; i < from + PLATEAU; i++) {
+            sum += light[i];
+        }
+        return sum / PLATEAU;
     }
 }
