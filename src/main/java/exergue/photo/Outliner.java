@@ -31,7 +31,7 @@ public final class Outliner {
 
     private Outliner(Scene scene) {
         this.scene = scene;
-        this.threshold = Math.max(LEAST_CONTRAST, NOISE_TIMES * scene.ground().noise());
+        this.threshold = Math.max(LEAST_CONTRAST, NOISE_TIMES * scene.ground().noise() / scene.soft());
     }
 
     /** The outlines of the coin’s sides that the picture shows, or why there are none. */

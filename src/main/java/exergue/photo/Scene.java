@@ -13,7 +13,11 @@ record Scene(List<Plane> light, Ground ground, Plane distance, Plane steepness, 
 
     /** Longest side that is worked on: a coin that fills it is then drawn to a hundredth of a per cent. */
     private static final int LONGEST = 1500;
+    /** Blur against the grain of the sensor, in pixels, for a picture that has little. */
     private static final double SOFT = 0.8;
+    private static final double LITTLE_GRAIN = 0.008;
+    private static final double SOFTER = 70;
+    private static final double SOFTEST = 2;
     /** Darker than this, in light, a ground shows no shadow. */
     private static final double SHOWS_SHADOW = 0.05;
     private static final double DEEPEST_SHADOW = 0.18;
@@ -40,10 +44,19 @@ record Scene(List<Plane> light, Ground ground, Plane distance, Plane steepness, 
                     lit.set(x, y, Light.of(reduced.at(x, y, c)));
                 }
             }
-            written.add(one.blurred(SOFT));
+            written.add(one.blurred(soft(ground)));
             light.add(lit);
         }
-        return new Scene(light, ground, ground.distance(reduced).blurred(SOFT), steepness(written), times);
+        return new Scene(light, ground, ground.distance(reduced).blurred(soft(ground)), steepness(written), times);
+    }
+
+    private static double soft(Ground ground) {
+        return Math.min(SOFTEST, SOFT + SOFTER * Math.max(0, ground.noise() - LITTLE_GRAIN));
+    }
+
+    /** Blur against grain, in pixels; the more of it, the fewer details of the edge can be trusted. */
+    double soft() {
+        return soft(ground);
     }
 
     private static Plane steepness(List<Plane> soft) {

@@ -11,7 +11,6 @@ import java.util.List;
 final class SubPixel {
 
     private static final int PLATEAU = 5;
-    private static final int NEIGHBOURS = 3;
     private static final int LANES = 2;
     private static final int EVERY = 7;
     private static final int ROUNDS = 2;
@@ -33,39 +32,37 @@ final class SubPixel {
         Ring ring = Resampled.smoothed(Resampled.evenly(rough, 1.0), 2);
         double share = 0;
         for (int round = 0; round < ROUNDS; round++) {
-            double[][] samples = samples(ring);
-            share = Arrays.stream(samples).filter(one -> one.length > 0).count() / (double) samples.length;
-            ring = Resampled.smoothed(Resampled.evenly(moved(ring, samples), 1.0), 1);
+            List<Profile> profiles = profiles(ring);
+            share = profiles.stream().filter(profile -> profile.contrast() >= clear).count() / (double) profiles.size();
+            ring = Resampled.smoothed(Resampled.evenly(moved(ring, profiles), 1.0), 1);
         }
         return new Edge(ring, share);
     }
 
-    private Ring moved(Ring ring, double[][] samples) {
-        EdgeModel model = sharpest(samples);
-        double[] moves = new double[ring.size()];
-        for (int i = 0; i < ring.size(); i++) {
-            moves[i] = samples[i].length == 0 ? 0 : model.fit(samples[i]).edge();
-        }
+    private static Ring moved(Ring ring, List<Profile> profiles) {
+        EdgeModel model = sharpest(profiles);
+        double[] moves = SmoothLine.through(profiles.stream().map(profile -> model.left(profile.samples())).toList());
         List<Point> moved = new ArrayList<>();
         for (int i = 0; i < ring.size(); i++) {
             Point normal = normal(ring, i);
-            double move = settled(moves, i);
-            moved.add(new Point(ring.at(i).x() + normal.x() * move, ring.at(i).y() + normal.y() * move));
+            moved.add(new Point(ring.at(i).x() + normal.x() * moves[i], ring.at(i).y() + normal.y() * moves[i]));
         }
         return new Ring(moved);
     }
 
     /** The model whose blur is that of this picture: it leaves least over at all edges together. */
-    private static EdgeModel sharpest(double[][] samples) {
+    private static EdgeModel sharpest(List<Profile> profiles) {
         EdgeModel best = EdgeModel.all()[0];
         double least = Double.POSITIVE_INFINITY;
         for (EdgeModel model : EdgeModel.all()) {
-            double left = 0;
-            for (int i = 0; i < samples.length; i += EVERY) {
-                left += samples[i].length == 0 ? 0 : Math.min(1, model.fit(samples[i]).left());
+            double[] left = new double[(profiles.size() + EVERY - 1) / EVERY];
+            for (int i = 0; i < left.length; i++) {
+                left[i] = Arrays.stream(model.left(profiles.get(i * EVERY).samples())).min().orElse(0);
             }
-            if (left < least) {
-                least = left;
+            Arrays.sort(left);
+            double most = Arrays.stream(left, 0, left.length * 9 / 10).sum(); // without those that no model fits
+            if (most < least) {
+                least = most;
                 best = model;
             }
         }
@@ -80,26 +77,22 @@ final class SubPixel {
         return new Point(-(after.y() - before.y()) / length, (after.x() - before.x()) / length);
     }
 
-    /** The median of the moves about a place. */
-    private static double settled(double[] moves, int index) {
-        double[] about = new double[2 * NEIGHBOURS + 1];
-        for (int i = -NEIGHBOURS; i <= NEIGHBOURS; i++) {
-            about[i + NEIGHBOURS] = moves[Math.floorMod(index + i, moves.length)];
+    /**
+     * What is seen across the line, from the inside to the outside.
+     *
+     * @param samples light, along the direction of colour in which inside and outside differ
+     */
+    private record Profile(double[] samples, double contrast) { }
+
+    private List<Profile> profiles(Ring ring) {
+        List<Profile> profiles = new ArrayList<>();
+        for (int i = 0; i < ring.size(); i++) {
+            profiles.add(across(ring.at(i), normal(ring, i)));
         }
-        Arrays.sort(about);
-        return about[NEIGHBOURS];
+        return profiles;
     }
 
-    /** For each place what is seen across the line: about 1 inside, about 0 outside; nothing where the two are not apart. */
-    private double[][] samples(Ring ring) {
-        double[][] samples = new double[ring.size()][];
-        for (int i = 0; i < samples.length; i++) {
-            samples[i] = across(ring.at(i), normal(ring, i));
-        }
-        return samples;
-    }
-
-    private double[] across(Point place, Point normal) {
+    private Profile across(Point place, Point normal) {
         int count = 2 * EdgeModel.REACH + 1;
         double[] samples = new double[count];
         double contrast = 0;
@@ -115,13 +108,11 @@ final class SubPixel {
                 samples[i] += (light[i] - outside) * (inside - outside);
             }
         }
-        if (Math.sqrt(contrast / scene.light().size()) < clear) {
-            return new double[0];
-        }
+        double length = Math.sqrt(contrast);
         for (int i = 0; i < count; i++) {
-            samples[i] /= contrast;
+            samples[i] /= Math.max(1e-6, length);
         }
-        return samples;
+        return new Profile(samples, length / Math.sqrt(scene.light().size()));
     }
 
     /** So far out from the place, as a mean of some pixels along the line. */
