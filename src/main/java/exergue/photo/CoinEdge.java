@@ -18,6 +18,8 @@ final class CoinEdge {
     /** Where so much of a coin has the shade of its ground, nothing on it can be told to be a hole. */
     private static final double MOST_LIKE_GROUND = 0.03;
     private static final double CLEAR_TIMES = 0.8;
+    /** Grain makes bumps on the edge; those of twice this width, in units of the blur against it, are taken off. */
+    private static final double BUMP = 1.8;
 
     private final Scene scene;
     private final double threshold;
@@ -32,7 +34,9 @@ final class CoinEdge {
 
     /** @param patch the coin with its shadow, filled */
     Drawn of(Patch patch) {
-        Mask coin = largest(Flood.of(scene.steepness(), certain(patch.mask()), patch.mask().others())).filled();
+        int bump = (int) Math.round(BUMP * scene.soft());
+        Mask shared = Flood.of(scene.steepness(), certain(patch.mask()), patch.mask().others()).filled();
+        Mask coin = largest(shared.shrunk(bump).grown(bump));
         SubPixel.Edge edge = precise.on(line(coin));
         List<Ring> holes = new ArrayList<>();
         for (Patch hole : holes(coin)) {

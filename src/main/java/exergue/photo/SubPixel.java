@@ -14,6 +14,7 @@ final class SubPixel {
     private static final int LANES = 2;
     private static final int EVERY = 7;
     private static final int ROUNDS = 2;
+    private static final double SMOOTH = 4;
 
     private final Scene scene;
     private final double clear;
@@ -29,7 +30,7 @@ final class SubPixel {
 
     /** @param rough runs so that the coin lies to its left */
     Edge on(Ring rough) {
-        Ring ring = Resampled.smoothed(Resampled.evenly(rough, 1.0), 2);
+        Ring ring = Resampled.smoothed(Resampled.evenly(rough, 1.0), (int) Math.round(SMOOTH * scene.soft() * scene.soft()));
         double share = 0;
         for (int round = 0; round < ROUNDS; round++) {
             List<Profile> profiles = profiles(ring);
