@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A picture of moderate size, looked at in three ways: as the light in each channel, as the distance of each pixel from the plain ground,
+ * A picture of moderate size, looked at in three ways: each channel as written, as the distance of each pixel from the plain ground,
  * and as how steeply it changes.
  *
  * @param times what coordinates here are to be multiplied by to come back to the whole picture
  */
-record Scene(List<Plane> light, Ground ground, Plane distance, Plane steepness, int times) {
+record Scene(List<Plane> written, Ground ground, Plane distance, Plane steepness, int times) {
 
     /** Longest side that is worked on: a coin that fills it is then drawn to a hundredth of a per cent. */
     private static final int LONGEST = 1500;
@@ -18,14 +18,14 @@ record Scene(List<Plane> light, Ground ground, Plane distance, Plane steepness, 
     private static final double LITTLE_GRAIN = 0.008;
     private static final double SOFTER = 70;
     private static final double SOFTEST = 2;
-    /** Darker than this, in light, a ground shows no shadow. */
-    private static final double SHOWS_SHADOW = 0.05;
+    /** Darker than this a ground shows no shadow. */
+    private static final double SHOWS_SHADOW = 0.25;
     private static final double DEEPEST_SHADOW = 0.18;
     private static final double LIGHTEST_SHADOW = 0.95;
     private static final double SHADOW_COLOUR = 0.06;
 
     Scene {
-        light = List.copyOf(light);
+        written = List.copyOf(written);
     }
 
     static int reduction(Raster raster) {
@@ -34,20 +34,18 @@ record Scene(List<Plane> light, Ground ground, Plane distance, Plane steepness, 
 
     static Scene of(Raster reduced, Ground ground, int times) {
         List<Plane> written = new ArrayList<>();
-        List<Plane> light = new ArrayList<>();
+        List<Plane> soft = new ArrayList<>();
         for (int c = 0; c < reduced.channels(); c++) {
             Plane one = new Plane(reduced.width(), reduced.height());
-            Plane lit = new Plane(reduced.width(), reduced.height());
             for (int y = 0; y < reduced.height(); y++) {
                 for (int x = 0; x < reduced.width(); x++) {
                     one.set(x, y, reduced.at(x, y, c));
-                    lit.set(x, y, Light.of(reduced.at(x, y, c)));
                 }
             }
-            written.add(one.blurred(soft(ground)));
-            light.add(lit);
+            written.add(one);
+            soft.add(one.blurred(soft(ground)));
         }
-        return new Scene(light, ground, ground.distance(reduced).blurred(soft(ground)), steepness(written), times);
+        return new Scene(written, ground, ground.distance(reduced).blurred(soft(ground)), steepness(soft), times);
     }
 
     private static double soft(Ground ground) {
@@ -98,22 +96,22 @@ record Scene(List<Plane> light, Ground ground, Plane distance, Plane steepness, 
         return distance.height();
     }
 
-    /** True for a pixel that could be the ground in a shadow: less light of the same colour. */
+    /** True for a pixel that could be the ground in a shadow: darker, of the same colour. */
     boolean likeShadow(int x, int y) {
         double product = 0;
         double square = 0;
-        for (int c = 0; c < light.size(); c++) {
-            double lit = Light.of(ground.at(x, y, c));
-            product += light.get(c).at(x, y) * lit;
+        for (int c = 0; c < written.size(); c++) {
+            double lit = ground.at(x, y, c);
+            product += written.get(c).at(x, y) * lit;
             square += lit * lit;
         }
         double part = product / Math.max(1e-9, square);
-        if (square / light.size() < SHOWS_SHADOW * SHOWS_SHADOW || part > LIGHTEST_SHADOW || part < DEEPEST_SHADOW) {
+        if (square / written.size() < SHOWS_SHADOW * SHOWS_SHADOW || part > LIGHTEST_SHADOW || part < DEEPEST_SHADOW) {
             return false;
         }
         double apart = 0;
-        for (int c = 0; c < light.size(); c++) {
-            double other = light.get(c).at(x, y) - part * Light.of(ground.at(x, y, c));
+        for (int c = 0; c < written.size(); c++) {
+            double other = written.get(c).at(x, y) - part * ground.at(x, y, c);
             apart += other * other;
         }
         return Math.sqrt(apart / square) < SHADOW_COLOUR;

@@ -5,8 +5,9 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Moves a line that is right to about two pixels onto the edge itself. At each place the light is sampled across the line, and
- * {@link EdgeModel} says where the edge lies. Neighbours are held together, so that a speck moves nothing.
+ * Moves a line that is right to about two pixels onto the edge itself. At each place the picture is sampled across the line, and
+ * {@link EdgeModel} says where the edge lies. It is sampled as written and not as light: the shoulder of a coin grows dark
+ * towards its edge, and on a dark ground that last bit of it counts for nothing in light, though the eye sees it. Neighbours are held together, so that a speck moves nothing.
  */
 final class SubPixel {
 
@@ -19,7 +20,7 @@ final class SubPixel {
     private final Scene scene;
     private final double clear;
 
-    /** @param clear contrast, in light 0 to 1, from which an edge counts as clear */
+    /** @param clear contrast, in samples 0 to 1, from which an edge counts as clear */
     SubPixel(Scene scene, double clear) {
         this.scene = scene;
         this.clear = clear;
@@ -81,7 +82,7 @@ final class SubPixel {
     /**
      * What is seen across the line, from the inside to the outside.
      *
-     * @param samples light, along the direction of colour in which inside and outside differ
+     * @param samples as written, along the direction of colour in which inside and outside differ
      */
     private record Profile(double[] samples, double contrast) { }
 
@@ -97,7 +98,7 @@ final class SubPixel {
         int count = 2 * EdgeModel.REACH + 1;
         double[] samples = new double[count];
         double contrast = 0;
-        for (Plane channel : scene.light()) {
+        for (Plane channel : scene.written()) {
             double[] light = new double[count];
             for (int i = 0; i < count; i++) {
                 light[i] = light(channel, place, normal, (i - EdgeModel.REACH) * EdgeModel.STEP);
@@ -113,7 +114,7 @@ final class SubPixel {
         for (int i = 0; i < count; i++) {
             samples[i] /= Math.max(1e-6, length);
         }
-        return new Profile(samples, length / Math.sqrt(scene.light().size()));
+        return new Profile(samples, length / Math.sqrt(scene.written().size()));
     }
 
     /** So far out from the place, as a mean of some pixels along the line. */
