@@ -9,7 +9,10 @@ final class CoinEdge {
 
     private static final double SOFT = 1.0;
     /** What lies this deep in the patch, as part of its greatest depth, is coin and no shadow. */
-    private static final double CORE = 0.35;
+    private static final double CORE = 0.2;
+    /** Of the lightness of the ground: what is lighter than that over a few pixels is in no shadow. */
+    private static final double IN_THE_LIGHT = 0.93;
+    private static final double ABOUT = 4;
     /** So many pixels does the colour of the coin run over its edge, by the lens and by what JPEG does to colours. */
     private static final int BLEEDING = 4;
     /** A hole is at least this part of the coin. */
@@ -36,13 +39,37 @@ final class CoinEdge {
     Drawn of(Patch patch) {
         int bump = (int) Math.round(BUMP * scene.soft());
         Mask shared = Flood.of(scene.steepness(), certain(patch.mask()), patch.mask().others()).filled();
-        Mask coin = largest(shared.shrunk(bump).grown(bump));
+        Mask coin = largest(shared.and(noShadow(patch.mask().without(shared))).filled().shrunk(bump).grown(bump));
         SubPixel.Edge edge = precise.on(line(coin));
         List<Ring> holes = new ArrayList<>();
         for (Patch hole : holes(coin)) {
             holes.add(precise.on(reversed(line(hole.mask()))).ring());
         }
         return new Drawn(new Outline(edge.ring(), holes), edge.clear());
+    }
+
+    /**
+     * What was taken from the coin and is not darker than the ground: no shadow, but a rim that catches the light, with a
+     * sharper edge behind it than before it.
+     */
+    private Mask noShadow(Mask taken) {
+        Plane share = new Plane(taken.width(), taken.height());
+        Plane shade = new Plane(taken.width(), taken.height());
+        for (int at = taken.next(0); at >= 0; at = taken.next(at + 1)) {
+            share.set(at % taken.width(), at / taken.width(), 1);
+            shade.set(at % taken.width(), at / taken.width(), scene.shade(at % taken.width(), at / taken.width()));
+        }
+        Plane shareAbout = share.blurred(ABOUT);
+        Plane shadeAbout = shade.blurred(ABOUT);
+        Mask lit = new Mask(taken.width(), taken.height());
+        for (int at = taken.next(0); at >= 0; at = taken.next(at + 1)) {
+            int x = at % taken.width();
+            int y = at / taken.width();
+            if (shadeAbout.at(x, y) > IN_THE_LIGHT * shareAbout.at(x, y)) {
+                lit.mark(at);
+            }
+        }
+        return lit;
     }
 
     private Mask certain(Mask filled) {

@@ -20,7 +20,7 @@ public final class Outliner {
     private static final double DUST = 0.08;
     private static final double ALIKE = 0.75;
     private static final double SLENDER = 2.6;
-    private static final double LEAST_CLEAR = 0.6;
+    private static final double LEAST_CLEAR = 0.94;
     private static final double LEAST_STEEP = 0.015;
     private static final double STEEP_TIMES = 5;
     private static final int GAP = 3;

@@ -14,7 +14,7 @@ record Scene(List<Plane> written, Ground ground, Plane distance, Plane steepness
     /** Longest side that is worked on: a coin that fills it is then drawn to a hundredth of a per cent. */
     private static final int LONGEST = 1500;
     /** Blur against the grain of the sensor, in pixels, for a picture that has little. */
-    private static final double SOFT = 0.8;
+    static final double SOFT = 0.8;
     private static final double LITTLE_GRAIN = 0.008;
     private static final double SOFTER = 70;
     private static final double SOFTEST = 2;
@@ -96,8 +96,8 @@ record Scene(List<Plane> written, Ground ground, Plane distance, Plane steepness
         return distance.height();
     }
 
-    /** True for a pixel that could be the ground in a shadow: darker, of the same colour. */
-    boolean likeShadow(int x, int y) {
+    /** How light a pixel is as a part of the ground that would be there. */
+    float shade(int x, int y) {
         double product = 0;
         double square = 0;
         for (int c = 0; c < written.size(); c++) {
@@ -105,7 +105,16 @@ record Scene(List<Plane> written, Ground ground, Plane distance, Plane steepness
             product += written.get(c).at(x, y) * lit;
             square += lit * lit;
         }
-        double part = product / Math.max(1e-9, square);
+        return (float) (product / Math.max(1e-9, square));
+    }
+
+    /** True for a pixel that could be the ground in a shadow: darker, of the same colour. */
+    boolean likeShadow(int x, int y) {
+        double square = 0;
+        for (int c = 0; c < written.size(); c++) {
+            square += ground.at(x, y, c) * ground.at(x, y, c);
+        }
+        double part = shade(x, y);
         if (square / written.size() < SHOWS_SHADOW * SHOWS_SHADOW || part > LIGHTEST_SHADOW || part < DEEPEST_SHADOW) {
             return false;
         }

@@ -16,6 +16,7 @@ final class SubPixel {
     private static final int EVERY = 7;
     private static final int ROUNDS = 2;
     private static final double SMOOTH = 4;
+    private static final double GRAINY = 16;
 
     private final Scene scene;
     private final double clear;
@@ -36,7 +37,7 @@ final class SubPixel {
         for (int round = 0; round < ROUNDS; round++) {
             List<Profile> profiles = profiles(ring);
             share = profiles.stream().filter(profile -> profile.contrast() >= clear).count() / (double) profiles.size();
-            ring = Resampled.smoothed(Resampled.evenly(moved(ring, profiles), 1.0), 1);
+            ring = Resampled.smoothed(Resampled.evenly(moved(ring, profiles), 1.0), 1 + (int) Math.round(GRAINY * (scene.soft() - Scene.SOFT)));
         }
         return new Edge(ring, share);
     }

@@ -21,10 +21,10 @@ import org.hipparchus.transform.TransformType;
 public final class TwoOutlines {
 
     /** Rounder than this, what differs from a circle is mostly the photograph’s own error. */
-    private static final double ROUND = 0.0035;
-    private static final double LEAST_FIT = 0.75;
-    /** So many times must the next best angle leave over what the best one leaves. */
-    private static final double LEAST_CONFIDENCE = 0.4;
+    private static final double ROUND = 0.008;
+    private static final double LEAST_FIT = 0.85;
+    /** Of what the next best angle leaves over, the best one must take away so much. */
+    private static final double LEAST_CONFIDENCE = 0.65;
     /** Angles nearer than this belong to one peak. */
     private static final double ONE_PEAK = 20;
     private static final double CIRCLE = 360;
