@@ -7,6 +7,7 @@ import exergue.check.rules.AxisOfUnifaceCoin;
 import exergue.check.rules.BrokenCrossReference;
 import exergue.check.rules.CaptionIdUsedTwice;
 import exergue.check.rules.CatalogueNumberUsedTwice;
+import exergue.check.rules.CoinEnteredTwice;
 import exergue.check.rules.CoinWithoutMeasurement;
 import exergue.check.rules.CollectionNeverUsed;
 import exergue.check.rules.CollectionNumberUsedTwice;
@@ -29,14 +30,20 @@ import exergue.check.rules.LimitsReversed;
 import exergue.check.rules.MintNeverUsed;
 import exergue.check.rules.NoStandardWork;
 import exergue.check.rules.OvalDirectionNotSaid;
+import exergue.check.rules.PhotographUsedTwice;
 import exergue.check.rules.PhotographWithoutCredit;
 import exergue.check.rules.PhotographWithoutPermission;
 import exergue.check.rules.PhotographWithoutWidth;
 import exergue.check.rules.PictureNotShown;
 import exergue.check.rules.ProvenanceOutOfOrder;
+import exergue.check.rules.ProvenanceStepTwice;
 import exergue.check.rules.ReadingNotGiven;
+import exergue.check.rules.ReferenceGivenTwice;
+import exergue.check.rules.RequiredByHouse;
 import exergue.check.rules.RulerNeverUsed;
+import exergue.check.rules.SideRepeatsType;
 import exergue.check.rules.SidesNotDescribed;
+import exergue.check.rules.TotalDoesNotAddUp;
 import exergue.check.rules.TwoDiametersWanted;
 import exergue.check.rules.GroupValueOfNoCoin;
 import exergue.check.rules.TypeWithoutCoins;
@@ -79,7 +86,9 @@ public final class Checker {
             new TypeWithoutCoins(), new GroupValueOfNoCoin(), new MintNeverUsed(),
             new RulerNeverUsed(),
             new WorkNeverCited(), new WorkNotListed(), new NoStandardWork(), new CollectionNeverUsed(), new FindSpotNeverUsed(), new ExactFindSpotPrinted(),
-            new PhotographWithoutCredit(), new PictureNotShown(), new PhotographWithoutPermission());
+            new PhotographWithoutCredit(), new PictureNotShown(), new PhotographWithoutPermission(),
+            new RequiredByHouse(), new CoinEnteredTwice(), new PhotographUsedTwice(), new ReferenceGivenTwice(), new ProvenanceStepTwice(),
+            new SideRepeatsType(), new TotalDoesNotAddUp());
 
     private Checker() { }
 

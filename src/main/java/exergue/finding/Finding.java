@@ -24,8 +24,12 @@ public record Finding(Code code, Place place, String path, String what, String r
     /** Another place that helps to understand a finding, and what is to be seen there. */
     public record Related(Place place, String what) { }
 
-    /** Replace the text at {@code place} (its whole length) with {@code text}. */
-    public record SafeEdit(Place place, String text) { }
+    /**
+     * Replace the text at {@code place} (its whole length) with {@code text}.
+     *
+     * @param was what must stand there for that; empty where whatever stands there is replaced
+     */
+    public record SafeEdit(Place place, String was, String text) { }
 
     public static Finding of(Code code, Place place, String path, String what, String remedy) {
         return new Finding(code, place, path, what, remedy, List.of(), Optional.empty());
@@ -36,7 +40,12 @@ public record Finding(Code code, Place place, String path, String what, String r
     }
 
     public Finding withEdit(String replacement) {
-        return new Finding(code, place, path, what, remedy, related, Optional.of(new SafeEdit(place, replacement)));
+        return new Finding(code, place, path, what, remedy, related, Optional.of(new SafeEdit(place, "", replacement)));
+    }
+
+    /** @param was what stands there now */
+    public Finding withEdit(String was, String replacement) {
+        return new Finding(code, place, path, what, remedy, related, Optional.of(new SafeEdit(place, was, replacement)));
     }
 
     /** The same with the weight that a house gives it. */

@@ -61,9 +61,9 @@ public final class SourceReader {
 
     private Loaded read() throws IOException {
         Inventory inventory = new Inventory(files, notebook);
-        Desk desk = new Desk(notebook, files, STRAIGHT, Map.of(), language());
+        Desk desk = new Desk(notebook, files, STRAIGHT, Map.of(), language(), List.of());
         HouseStyle style = single(FileKind.HOUSE_STYLE, desk);
-        desk = desk.with(style.quotes());
+        desk = desk.with(style);
         Map<String, Written<Convention>> conventions = single(FileKind.CONVENTIONS, desk);
         desk = desk.with(conventions);
         Optional<CatalogueFile> own = Optional.empty();
@@ -149,7 +149,7 @@ public final class SourceReader {
     }
 
     private Map<String, Chapter> chapters(CatalogueFile file, Desk desk) throws IOException {
-        Manuscript.House house = new Manuscript.House(notebook, files, desk.quotes());
+        Manuscript.House house = new Manuscript.House(notebook, files, desk.quotes(), desk.wordings());
         Map<String, Chapter> chapters = new LinkedHashMap<>();
         List<Written<String>> parts = new ArrayList<>(file.plan().front());
         parts.addAll(file.plan().body());

@@ -33,6 +33,28 @@ class SoundTreesTest {
                 .with("coins/lk-1.yaml", coin).codes());
     }
 
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"18.0 mm | 18.3 mm |", "18 mm | 18 mm |", "18.0 mm | 18.0 mm | dies: {obverse: O2}"})
+    void coinsThatOnlyComeNearEachOtherAreTwo(String diameter, String others, String more) {
+        SmallTree tree = new SmallTree().with("coins/lk-1.yaml", SmallTree.COIN.replace("18 mm", diameter) + "dies: {obverse: O1}\n");
+        tree.with("coins/lk-2.yaml", SmallTree.COIN.replace("lk-1", "lk-2").replace("18 mm", others) + (more == null ? "" : more + "\n"));
+        assertEquals(List.of(), tree.codes());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', value = {"| A | 12 |\\n| B | 7 |\\n| Total | 19 |", "| A | 12.4 |\\n| B | 7.1 |\\n| Total | 20 |",
+        "| A | 12 |\\n| B | c. 7 |\\n| Total | 20 |", "| A | 12 |\\n| Total | 12 |\\n| B | 7 |\\n| Total | 7 |", "| 1890 | 12 |\\n| 1891 | 7 |"})
+    void totalsThatAddUpOrCannotBeAdded(String rows) {
+        assertEquals(List.of(), new SmallTree().with("coins/lk-1.yaml", SmallTree.COIN + "note: |\n  | Trench | Coins |\n  | --- | --- |\n  "
+                + rows.replace("\\n", "\n  ") + "\n").codes());
+    }
+
+    @Test
+    void twoSidesInOnePhotographAreOfOneCoin() {
+        assertEquals(List.of(), new SmallTree().with("coins/lk-1.yaml", SmallTree.COIN + "photograph: {obverse: p/a.jpg, reverse: p/a.jpg, "
+                + "width: 20 mm, credit: the museum, permission: not needed}\n").codes());
+    }
+
     @Test
     void aFigureThatCannotBeReadIsNotCalledMissingToo() {
         SmallTree tree = new SmallTree().with("coins/lk-1.yaml", SmallTree.COIN.replace("3.87 g", "three grams"));

@@ -3,7 +3,6 @@ package exergue.source.keys;
 import exergue.dating.DateStyle;
 import exergue.dating.Era;
 import exergue.model.BookWord;
-import exergue.model.HouseRules;
 import exergue.model.HouseStyle;
 import exergue.model.HouseStyle.CoinOrder;
 import exergue.model.HouseStyle.DieNames;
@@ -61,9 +60,7 @@ final class HouseStyleKeys {
 
     private static final Key<IndexStyle> INDEXES = KEYS.or("indexes", IndexStyleKeys.BLOCK, "", "What indexes and cross-references say.", "");
     private static final Key<PictureStyle> PICTURES = KEYS.or("pictures", PictureStyleKeys.BLOCK, "", "How photographs of coins are printed.", "");
-    private static final Key<Map<String, HouseRules.Treated>> FINDINGS = KEYS.or("findings", HouseRulesKeys.FINDINGS, "",
-            "What becomes of kinds of findings, by code: error, warning, note or off. What is an error by itself stays one.",
-            "{work-never-cited: off, photograph-without-permission: error}");
+    private static final HouseRulesKeys RULES = new HouseRulesKeys(KEYS);
 
     static final Block<HouseStyle> BLOCK = KEYS.block(HouseStyleKeys::bind);
 
@@ -75,7 +72,7 @@ final class HouseStyleKeys {
                 f.get(SIGNS), f.get(PREFER), metals(f.get(METALS)), f.get(OTHER_HANDS).value(), f.get(SPECIMENS).value(), f.get(COIN_ORDER).value(),
                 f.get(QUOTATION_MARKS), f.get(WORDS), f.get(DATES), DateStyleKeys.eras(f.get(ERAS)), f.get(INDEXES),
                 f.get(DIE_NAMES).value(), f.get(PICTURES),
-                new HouseRules(List.copyOf(f.get(FINDINGS).values())));
+                RULES.from(f));
     }
 
     private static Map<String, Metal> metals(Optional<Map<String, Metal>> added) {

@@ -89,6 +89,7 @@ final class InlineReader {
 
     private void run(Node node, List<Inline> runs) {
         if (node instanceof Text text) {
+            look(text);
             text(text, runs);
         } else if (node instanceof Emphasis) {
             runs.add(new Inline.Emphasis(runs(node)));
@@ -112,6 +113,19 @@ final class InlineReader {
         } else if (node instanceof HtmlInline html) {
             manuscript.report(MarkdownCodes.RAW_HTML, place(node), "“" + html.getLiteral() + "” is HTML, which the prose of a catalogue does not use.",
                     "Delete it. For italic write *words*, for bold **words**; a < that is meant as a sign is written \\<.");
+        }
+    }
+
+    /** Where the words stand in the file just as they are printed. */
+    private void look(Text text) {
+        List<SourceSpan> spans = text.getSourceSpans();
+        if (spans.size() == 1 && spans.get(0).getLength() == text.getLiteral().length()) {
+            int begin = spans.get(0).getInputIndex();
+            int done = 0;
+            for (Matcher reference = CROSS_REFERENCE.matcher(text.getLiteral()); reference.find(); done = reference.end()) {
+                Usage.look(manuscript, text.getLiteral().substring(done, reference.start()), begin + done);
+            }
+            Usage.look(manuscript, text.getLiteral().substring(done), begin + done);
         }
     }
 

@@ -4,10 +4,12 @@ import exergue.finding.Code;
 import exergue.finding.Finding;
 import exergue.finding.Place;
 import exergue.model.Chapter;
+import exergue.model.HouseRules;
 import exergue.model.HouseStyle;
 import exergue.source.text.Notebook;
 import exergue.source.text.SourceText;
 import exergue.source.yaml.Scalar;
+import java.util.List;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 
@@ -32,7 +34,11 @@ public record Manuscript(String text, Places places, UnaryOperator<String> compo
     }
 
     /** @param files every path of the tree; @param quotes the house's quotation marks */
-    public record House(Notebook notebook, Set<String> files, HouseStyle.Quotes quotes) { }
+    public record House(Notebook notebook, Set<String> files, HouseStyle.Quotes quotes, List<HouseRules.Wording> wordings) {
+        public House {
+            wordings = List.copyOf(wordings);
+        }
+    }
 
     public static Manuscript of(SourceText source, House house) {
         int slash = source.file().lastIndexOf('/');
@@ -49,6 +55,10 @@ public record Manuscript(String text, Places places, UnaryOperator<String> compo
 
     Place at(int index, int length) {
         return places.at(index, length);
+    }
+
+    void report(Finding finding) {
+        house.notebook().add(finding);
     }
 
     void report(Code code, Place place, String what, String remedy) {

@@ -5,6 +5,7 @@ import static exergue.finding.Severity.NOTE;
 import static exergue.finding.Severity.WARNING;
 
 import exergue.finding.Code;
+import java.util.ArrayList;
 import java.util.List;
 
 /** What can be wrong with prose. */
@@ -73,8 +74,10 @@ public final class MarkdownCodes {
     private MarkdownCodes() { }
 
     public static List<Code> all() {
-        return List.of(RAW_HTML, UNSUPPORTED_MARKDOWN, LINK_REFUSED, CROSS_REFERENCE_NOT_READ, FIGURES_NOT_READ, HEADING_SKIPS, CHAPTER_WITHOUT_TITLE, SECOND_TITLE,
+        List<Code> all = new ArrayList<>(Usage.codes());
+        all.addAll(List.of(RAW_HTML, UNSUPPORTED_MARKDOWN, LINK_REFUSED, CROSS_REFERENCE_NOT_READ, FIGURES_NOT_READ, HEADING_SKIPS, CHAPTER_WITHOUT_TITLE, SECOND_TITLE,
                 PICTURE_WITHOUT_WORDS, TANGLED_PROSE, FOOTNOTE_WITHOUT_TEXT, FOOTNOTE_NEVER_CALLED, FOOTNOTE_CALLED_TWICE,
-                CAPTION_ALONE, CAPTION_ID, PARAGRAPH_TOO_LONG);
+                CAPTION_ALONE, CAPTION_ID, PARAGRAPH_TOO_LONG));
+        return List.copyOf(all);
     }
 }

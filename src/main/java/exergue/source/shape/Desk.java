@@ -1,10 +1,12 @@
 package exergue.source.shape;
 
 import exergue.measure.Convention;
+import exergue.model.HouseRules;
 import exergue.model.HouseStyle;
 import exergue.model.Language;
 import exergue.model.Written;
 import exergue.source.text.Notebook;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
@@ -16,20 +18,26 @@ import java.util.Set;
  * @param quotes      the house's quotation marks, for prose
  * @param conventions those declared, by id
  * @param language    of the book
+ * @param wordings    words for which the house has one of its own
  */
 public record Desk(Notebook notebook, Set<String> files, HouseStyle.Quotes quotes,
-                   Map<String, Written<Convention>> conventions, Language language) {
+                   Map<String, Written<Convention>> conventions, Language language, List<HouseRules.Wording> wordings) {
 
-    public Desk with(Notebook other) {
-        return new Desk(other, files, quotes, conventions, language);
+    public Desk {
+        wordings = List.copyOf(wordings);
     }
 
-    public Desk with(HouseStyle.Quotes others) {
-        return new Desk(notebook, files, others, conventions, language);
+    public Desk with(Notebook other) {
+        return new Desk(other, files, quotes, conventions, language, wordings);
+    }
+
+    /** From now on, texts are held to this style. */
+    public Desk with(HouseStyle style) {
+        return new Desk(notebook, files, style.quotes(), conventions, language, style.rules().wordings());
     }
 
     public Desk with(Map<String, Written<Convention>> declared) {
-        return new Desk(notebook, files, quotes, declared, language);
+        return new Desk(notebook, files, quotes, declared, language, wordings);
     }
 
     /** The convention of that name; one that says nothing where it is not declared. */

@@ -51,7 +51,7 @@ public record Site(Desk desk, Wanted<?> root, Written<String> entry, String path
 
     /** One value of prose as the Markdown reader wants it. */
     Manuscript manuscript(Scalar scalar) {
-        return Manuscript.of(scalar, new Manuscript.House(desk.notebook(), desk.files(), desk.quotes()), path);
+        return Manuscript.of(scalar, new Manuscript.House(desk.notebook(), desk.files(), desk.quotes(), desk.wordings()), path);
     }
 
     public void report(Finding finding) {

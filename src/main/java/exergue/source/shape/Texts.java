@@ -6,6 +6,7 @@ import exergue.model.Phrase;
 import exergue.model.Prose;
 import exergue.model.Written;
 import exergue.source.markdown.MarkdownReader;
+import exergue.source.markdown.Usage;
 import exergue.source.yaml.Scalar;
 import java.util.List;
 import java.util.Optional;
@@ -62,7 +63,10 @@ public final class Texts {
 
     private static Text<Written<String>> words(String name, String pattern, boolean mayBeEmpty) {
         return new Text<>(name, List.of(), pattern, mayBeEmpty,
-                (scalar, site) -> Optional.of(written(scalar, scalar.text())), Texts::nothing);
+                (scalar, site) -> {
+                    Usage.look(site.manuscript(scalar), scalar.text(), 0);
+                    return Optional.of(written(scalar, scalar.text()));
+                }, Texts::nothing);
     }
 
     private static Written<String> nothing(Site site, Place place) {
