@@ -1,10 +1,17 @@
 package exergue.cli;
 
 import exergue.Exergue;
+import exergue.Progress;
+import exergue.Repair;
+import exergue.cli.report.RepairText;
 import exergue.cli.report.Report;
+import exergue.files.Delivery;
+import exergue.files.Tree;
 import exergue.finding.Findings;
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -31,6 +38,13 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--explain", paramLabel = "CODE", description = "Checks nothing, but explains a finding, as the command explain does.")
     private String code;
 
+    @Option(names = "--repair", description = "Mends what can be mended without harm (spelling of key words, words of the house, "
+            + "dashes, spaces, accents written apart), writes the files and shows every line that changes; then checks.")
+    private boolean repair;
+
+    @Option(names = "--show-repairs", description = "Shows what --repair would change, and writes nothing.")
+    private boolean showRepairs;
+
     @Mixin
     private FormatOption format;
 
@@ -44,6 +58,9 @@ final class CheckCommand implements Callable<Integer> {
             terminal.out().print(CodePage.plain(CodePage.named(code)));
             return ExitCode.CLEAN;
         }
+        if (repair || showRepairs) {
+            repair();
+        }
         try (StageLines progress = new StageLines(terminal)) {
             Exergue.Checked checked = Exergue.check(SourceFolder.open(source), progress);
             Findings findings = pictures ? checked.findings().and(Exergue.gauge(checked, progress)) : checked.findings();
@@ -54,5 +71,24 @@ final class CheckCommand implements Callable<Integer> {
                     source + ": " + coins + HowMany.of(findings), terminal);
             return findings.hasErrors() ? ExitCode.SOURCE_ERRORS : ExitCode.CLEAN;
         }
+    }
+
+    private void repair() throws IOException {
+        Tree tree = SourceFolder.open(source);
+        Repair.Repaired repaired = Repair.of(tree, now -> Exergue.check(now, Progress.SILENT).findings());
+        if (repair && !repaired.files().isEmpty()) {
+            try (Delivery delivery = new Delivery(source)) {
+                for (Map.Entry<String, byte[]> file : repaired.files().entrySet()) {
+                    delivery.write(file.getKey(), file.getValue());
+                }
+                delivery.deliver();
+            }
+        }
+        PrintWriter to = format.isForMachines() ? terminal.err() : terminal.out();
+        to.print(RepairText.render(repaired.changes(), new Report(Findings.none(), tree, source.toString()), terminal.ink()));
+        String lines = HowMany.count(repaired.changes().size(), "line");
+        to.println(repaired.changes().isEmpty() ? "Nothing can be repaired." : repair
+                ? lines + " repaired." : lines + " can be repaired; --repair does it.");
+        to.println();
     }
 }

@@ -13,6 +13,11 @@ final class FormatOption {
                     + "json or sarif (for machines). Default: full.")
     private Format format;
 
+    /** True where a program reads the output, so that nothing else may stand there. */
+    boolean isForMachines() {
+        return format.forMachines();
+    }
+
     /**
      * Findings to the output, then the last line: after them where a person reads, on the error stream where a
      * program does.

@@ -43,9 +43,9 @@ public record Finding(Code code, Place place, String path, String what, String r
         return new Finding(code, place, path, what, remedy, related, Optional.of(new SafeEdit(place, "", replacement)));
     }
 
-    /** @param was what stands there now */
-    public Finding withEdit(String was, String replacement) {
-        return new Finding(code, place, path, what, remedy, related, Optional.of(new SafeEdit(place, was, replacement)));
+    /** @param exactly the part of the place that is replaced; @param was what stands there now */
+    public Finding withEditAt(Place exactly, String was, String replacement) {
+        return new Finding(code, place, path, what, remedy, related, Optional.of(new SafeEdit(exactly, was, replacement)));
     }
 
     /** The same with the weight that a house gives it. */

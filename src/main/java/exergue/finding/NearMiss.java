@@ -1,6 +1,7 @@
 package exergue.finding;
 
 import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
 
 /** "Did you mean": the nearest known word to one that is not known. */
@@ -21,6 +22,22 @@ public final class NearMiss {
         }
         int allowed = Math.max(1, word.length() / 3);
         return least <= allowed ? Optional.of(nearest) : Optional.empty();
+    }
+
+    /**
+     * The one known word that can have been meant: it differs in capitals alone, or, in a word of five letters or more with the
+     * same first letter, by one letter that is wrong, missing, doubled or exchanged with its neighbour, and no other does.
+     */
+    public static Optional<String> certain(String word, Collection<String> known) {
+        if (word.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<String> same = known.stream().filter(word::equalsIgnoreCase).findFirst();
+        String small = word.toLowerCase(java.util.Locale.ROOT);
+        List<String> near = small.length() < 5 || same.isPresent() ? List.of() : known.stream().distinct()
+                .filter(one -> small.charAt(0) == Character.toLowerCase(one.charAt(0))
+                        && distance(small, one.toLowerCase(java.util.Locale.ROOT)) == 1).toList();
+        return near.size() == 1 ? Optional.of(near.get(0)) : same;
     }
 
     /** Letters to insert, drop, change or swap with their neighbour. */

@@ -91,6 +91,6 @@ public final class Usage {
         String remedy = wanted.isBlank() ? (wanted.isEmpty() ? "Take it out." : "Write one.") : "Write “" + wanted + "”.";
         Finding finding = Finding.of(code, place, manuscript.path(), what, remedy);
         boolean exact = place.length() == was.codePointCount(0, was.length());
-        manuscript.report(exact ? finding.withEdit(was, wanted) : finding);
+        manuscript.report(exact ? finding.withEditAt(place, was, wanted) : finding);
     }
 }

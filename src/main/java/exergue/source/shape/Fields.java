@@ -1,5 +1,6 @@
 package exergue.source.shape;
 
+import exergue.finding.Finding;
 import exergue.finding.NearMiss;
 import exergue.finding.Place;
 import exergue.source.yaml.Scalar;
@@ -127,7 +128,10 @@ public final class Fields {
         } else {
             remedy = "The keys that can stand here are: " + block.keyNames() + ".";
         }
-        site.at(name).report(ShapeCodes.UNKNOWN_KEY, entry.key().place(),
+        Finding finding = Finding.of(ShapeCodes.UNKNOWN_KEY, entry.key().place(), site.at(name).path(),
                 "“" + name + "” is not a key of " + block.name() + ".", remedy);
+        Optional<String> certain = near.filter(n -> elsewhere.isEmpty() && entries.get(n) == entry && entry.key().plain() && !hasNoColon(entry))
+                .flatMap(n -> NearMiss.certain(name, block.names()));
+        site.report(certain.map(n -> finding.withEditAt(entry.key().place(), name, n)).orElse(finding));
     }
 }

@@ -1,5 +1,6 @@
 package exergue.source.shape;
 
+import exergue.finding.Finding;
 import exergue.finding.NearMiss;
 import exergue.finding.Place;
 import exergue.model.Phrase;
@@ -96,10 +97,13 @@ public final class Texts {
             return Optional.of(scalar.text());
         }
         String all = "“" + String.join("”, “", words) + "”";
-        site.report(ShapeCodes.UNKNOWN_WORD, scalar.place(),
+        Finding finding = Finding.of(ShapeCodes.UNKNOWN_WORD, scalar.place(), site.path(),
                 "“" + scalar.text() + "” is not a word that “" + site.key() + "” knows.",
                 NearMiss.of(scalar.text(), words).map(near -> "Did you mean “" + near + "”? ").orElse("")
                         + "The words are " + all + ".");
+        site.report(scalar.layout().kind() == Scalar.Layout.Kind.ON_ONE_LINE
+                ? NearMiss.certain(scalar.text(), words).map(near -> finding.withEditAt(scalar.at(0, scalar.text().codePointCount(0,
+                        scalar.text().length())), scalar.text(), near)).orElse(finding) : finding);
         return Optional.empty();
     }
 

@@ -10,6 +10,8 @@ import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.CoderResult;
 import java.nio.charset.StandardCharsets;
+import java.text.Normalizer;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -43,7 +45,7 @@ public final class TextReader {
         }
         SourceText text = new SourceText(file, withoutInvisible(file, plainLineEnds(decoded.get())));
         if (!text.isComposed()) {
-            report(notComposed(text));
+            reportNotComposed(text);
         }
         return isEntry(file) || isMerged(text) ? Optional.of(text) : Optional.empty();
     }
@@ -134,14 +136,27 @@ public final class TextReader {
                 || c >= '\u202A' && c <= '\u202E' || c >= '\u2066' && c <= '\u2069';
     }
 
-    private static Finding notComposed(SourceText text) {
-        String whole = text.text();
-        String composed = text.composed(whole);
-        int at = firstDifference(whole + "\n\n", composed + "\n");
-        int from = whole.offsetByCodePoints(at, 0);
-        String seen = whole.substring(from, Math.min(whole.length(), from + 2)).strip();
-        return Finding.of(TextCodes.NOT_COMPOSED, text.place(from, 1), "",
-                "The letter “" + text.composed(seen) + "” is written as a letter and an accent apart; it is read as one.",
+    /** One finding for each line that has such letters; its edit composes the whole line. */
+    private void reportNotComposed(SourceText text) {
+        for (int number = 1; number <= text.lines(); number++) {
+            String line = text.line(number);
+            String composed = text.composed(line);
+            if (!composed.equals(line)) {
+                report(notComposed(text.file(), number, line, composed));
+            }
+        }
+    }
+
+    private static Finding notComposed(String file, int number, String line, String composed) {
+        int at = firstDifference(line + "\n\n", composed + "\n");
+        int from = at > 0 && Character.getType(line.codePointAt(Math.min(at, line.length() - 1))) == Character.NON_SPACING_MARK ? at - 1 : at;
+        String seen = line.substring(from, Math.min(line.length(), from + 2)).strip();
+        Place place = new Place(file, number, line.codePointCount(0, from) + 1, 1);
+        Finding finding = Finding.of(TextCodes.NOT_COMPOSED, place, "",
+                "The letter “" + Normalizer.normalize(seen, Normalizer.Form.NFC) + "” is written as a letter and an accent apart; it is read as one.",
                 "Type the letter anew, or let your editor normalise the file to NFC.");
+        Place whole = new Place(file, number, 1, line.codePointCount(0, line.length()));
+        return new Finding(finding.code(), place, "", finding.what(), finding.remedy(), List.of(),
+                Optional.of(new Finding.SafeEdit(whole, line, composed)));
     }
 }

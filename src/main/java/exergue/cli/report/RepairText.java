@@ -1,0 +1,22 @@
+package exergue.cli.report;
+
+import exergue.Repair;
+import java.util.List;
+
+/** Changed lines as they were and as they are, each pair under its place. */
+public final class RepairText {
+
+    private RepairText() { }
+
+    /** Ends with an empty line; empty where nothing has changed. */
+    public static String render(List<Repair.Change> changes, Report report, Ink ink) {
+        StringBuilder text = new StringBuilder();
+        for (Repair.Change change : changes) {
+            text.append(ink.strong(Harmless.oneLine(report.seen(change.file())) + ":" + change.line())).append(' ')
+                    .append(ink.faint("[" + String.join(", ", change.codes()) + "]")).append('\n')
+                    .append("  - ").append(Harmless.oneLine(change.before())).append('\n')
+                    .append("  + ").append(Harmless.oneLine(change.after())).append("\n\n");
+        }
+        return text.toString();
+    }
+}
