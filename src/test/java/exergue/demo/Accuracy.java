@@ -134,10 +134,10 @@ final class Accuracy {
         for (Grade grade : Grade.values()) {
             page.append(row(grade.words, all.stream().filter(one -> one.grade() == grade).toList())).append('\n');
         }
-        page.append(row("**all**", all)).append("""
+        page.append(row("**all**", all)).append('\n').append("""
 
-                A drawn coin is not a real one: its metal, its shadow and its lens are simpler. What the table says of is the
-                method; how far it holds for a photograph of yours shows when a few coins are also measured with callipers.
+                A drawn coin is not a real one: its metal, its shadow and its lens are simpler. The table speaks of
+                the method; how far it holds for a photograph of yours shows when a few coins are also measured with callipers.
                 """);
         return page.toString();
     }
