@@ -27,7 +27,8 @@ class CaptionsTest {
     private static Map<String, String> files() {
         Map<String, String> files = new TreeMap<>();
         files.put("catalogue.yaml", "title: Coins\nlanguage: en\nparts:\n  front: [lists]\n"
-                + "  body: [chapters/first.md, catalogue, chapters/second.md]\n");
+                + "  body: [chapters/first.md, catalogue, chapters/second.md]\n"
+                + "pictures: [{picture: chapters/site.jpg, credit: the author, permission: not needed}]\n");
         files.put("house-style.yaml", "indexes: {cross-references: numbers}\n");
         files.put("conventions.yaml", "bench: {title: at the bench}\n");
         files.put("mints.yaml", "lampron: {name: Lampron}\n");

@@ -21,8 +21,10 @@ public final class FolderCache implements Cache {
     private static final int DIGEST = 32;
     private static final int FAN = 2;
 
+    /** Of all caches of this program, since two may share a folder. */
+    private static final AtomicLong WRITTEN = new AtomicLong();
+
     private final Path folder;
-    private final AtomicLong written = new AtomicLong();
 
     /** The folder is made when there is something to keep. */
     public FolderCache(Path folder) {
@@ -44,7 +46,7 @@ public final class FolderCache implements Cache {
     @Override
     public void put(String name, byte[] bytes) {
         Path place = place(name);
-        Path beside = place.resolveSibling("." + name + "." + ProcessHandle.current().pid() + "-" + written.incrementAndGet());
+        Path beside = place.resolveSibling("." + name + "." + ProcessHandle.current().pid() + "-" + WRITTEN.incrementAndGet());
         try {
             Files.createDirectories(place.getParent());
             Files.write(beside, ByteBuffer.allocate(DIGEST + bytes.length).put(digest(bytes)).put(bytes).array());

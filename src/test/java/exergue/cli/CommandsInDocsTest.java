@@ -77,14 +77,15 @@ class CommandsInDocsTest {
         }
     }
 
-    /** The folders of the page are folders of this test. */
+    /** The folders of the page are folders of this test; metrology is shown on the groups that the demonstration declares. */
     private String[] words(String command) {
+        String demonstration = command.startsWith("metrology ") ? "catalogue-src" : folder.resolve("my-catalogue").toString();
         List<String> words = new ArrayList<>();
         Matcher word = WORD.matcher(command);
         while (word.find()) {
             String plain = word.group(1) == null ? word.group(2) : word.group(1);
-            words.add(plain.matches("my-[a-z-]+(\\.csv)?|catalogue-src") ? folder.resolve(plain.replace("catalogue-src", "my-catalogue"))
-                    .toString() : plain);
+            words.add(plain.equals("catalogue-src") ? demonstration
+                    : plain.matches("my-[a-z-]+(\\.csv)?") ? folder.resolve(plain).toString() : plain);
         }
         return words.toArray(String[]::new);
     }
