@@ -18,7 +18,7 @@ final class CommandRun {
     private final Overview overview = new Overview();
 
     CommandRun(Terminal terminal) {
-        this(terminal, List.of(new TypesetCommand(terminal), new CheckCommand(terminal),
+        this(terminal, List.of(new TypesetCommand(terminal), new CheckCommand(terminal), new TidyCommand(terminal),
                 new ReadingCommand(terminal), new AgreementCommand(terminal), new GaugeCommand(terminal), new MetrologyCommand(terminal), new DiesCommand(terminal),
                 new MatchCommand(terminal), new StartCommand(terminal), new NumbersCommand(terminal),
                 new CollateCommand(terminal),
