@@ -41,6 +41,9 @@ public final class MakePhotographs {
         this.face = face;
     }
 
+    /** Silver whose rim, towards the light, is as white as paper: nobody could say where it ends. */
+    private static final Set<String> ON_BLUE = Set.of("ark-004", "ark-051", "ark-052", "ark-079", "pho-002");
+
     /** Usage: folder of the catalogue, then ids of coins if not all are wanted. */
     public static void main(String[] arguments) throws Exception {
         Path folder = Path.of(arguments[0]);
@@ -104,6 +107,9 @@ public final class MakePhotographs {
 
     /** Most stand on white; some on what else photographers use. Nobody lays grey metal on grey card. */
     static Backdrop backdrop(DemoCoin coin) {
+        if (ON_BLUE.contains(coin.id())) {
+            return Backdrop.BLUE;
+        }
         return switch (Math.floorMod(coin.id().hashCode() * 31, 17)) {
             case 3 -> coin.drawn.metal() == Metal.GOLD || coin.drawn.metal() == Metal.COPPER_ALLOY ? Backdrop.GREY : Backdrop.FELT;
             case 5, 9 -> Backdrop.PAPER;
