@@ -51,10 +51,9 @@ record Block(Point middle, int size, boolean dark, Patch patch) {
     private static Point middle(Patch patch) {
         double x = 0;
         double y = 0;
-        int width = patch.mask().width();
-        for (int at = patch.mask().next(0); at >= 0; at = patch.mask().next(at + 1)) {
-            x += at % width + 0.5;
-            y += at / width + 0.5;
+        for (int at : patch.pixels()) {
+            x += at % patch.width() + 0.5;
+            y += at / patch.width() + 0.5;
         }
         return new Point(x / patch.size(), y / patch.size());
     }

@@ -12,7 +12,7 @@ final class CoinEdge {
     private static final double CORE = 0.2;
     /** Of the lightness of the ground: what is lighter than that over a few pixels is in no shadow. */
     private static final double IN_THE_LIGHT = 0.93;
-    private static final double ABOUT = 4;
+    private static final int ABOUT = 6;
     /** So many pixels does the colour of the coin run over its edge, by the lens and by what JPEG does to colours. */
     private static final int BLEEDING = 4;
     /** A hole is at least this part of the coin. */
@@ -38,8 +38,9 @@ final class CoinEdge {
     /** @param patch the coin with its shadow, filled */
     Drawn of(Patch patch) {
         int bump = (int) Math.round(BUMP * scene.soft());
-        Mask shared = Flood.of(scene.steepness(), certain(patch.mask()), patch.mask().others()).filled();
-        Mask coin = largest(shared.and(noShadow(patch.mask().without(shared))).filled().shrunk(bump).grown(bump));
+        Mask whole = patch.mask();
+        Mask shared = Flood.of(scene.steepness(), certain(whole), whole.others()).filled();
+        Mask coin = largest(shared.and(noShadow(whole.without(shared))).filled().shrunk(bump).grown(bump));
         SubPixel.Edge edge = precise.on(line(coin));
         List<Ring> holes = new ArrayList<>();
         for (Patch hole : holes(coin)) {
@@ -53,14 +54,17 @@ final class CoinEdge {
      * sharper edge behind it than before it.
      */
     private Mask noShadow(Mask taken) {
+        if (taken.next(0) < 0) {
+            return taken;
+        }
         Plane share = new Plane(taken.width(), taken.height());
         Plane shade = new Plane(taken.width(), taken.height());
         for (int at = taken.next(0); at >= 0; at = taken.next(at + 1)) {
             share.set(at % taken.width(), at / taken.width(), 1);
             shade.set(at % taken.width(), at / taken.width(), scene.shade(at % taken.width(), at / taken.width()));
         }
-        Plane shareAbout = share.blurred(ABOUT);
-        Plane shadeAbout = shade.blurred(ABOUT);
+        Plane shareAbout = share.summed(ABOUT);
+        Plane shadeAbout = shade.summed(ABOUT);
         Mask lit = new Mask(taken.width(), taken.height());
         for (int at = taken.next(0); at >= 0; at = taken.next(at + 1)) {
             int x = at % taken.width();
@@ -78,7 +82,7 @@ final class CoinEdge {
         for (int d : depth) {
             deepest = Math.max(deepest, d);
         }
-        int[] unlike = Depth.of(unlikeShadow(filled), true);
+        int[] unlike = Depth.of(unlikeShadow(filled, depth, (int) (CORE * deepest)), true);
         Mask certain = new Mask(filled.width(), filled.height());
         for (int at = filled.next(0); at >= 0; at = filled.next(at + 1)) {
             if (depth[at] > CORE * deepest || unlike[at] > BLEEDING) {
@@ -88,10 +92,11 @@ final class CoinEdge {
         return certain;
     }
 
-    private Mask unlikeShadow(Mask filled) {
+    /** What is no shadow by its colour; what lies deeper than that is none anyway. */
+    private Mask unlikeShadow(Mask filled, int[] depth, int deep) {
         Mask unlike = new Mask(filled.width(), filled.height());
         for (int at = filled.next(0); at >= 0; at = filled.next(at + 1)) {
-            if (!scene.likeShadow(at % filled.width(), at / filled.width())) {
+            if (depth[at] > deep || !scene.likeShadow(at % filled.width(), at / filled.width())) {
                 unlike.mark(at);
             }
         }

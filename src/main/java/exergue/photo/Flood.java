@@ -1,7 +1,6 @@
 package exergue.photo;
 
-import java.util.ArrayDeque;
-import java.util.List;
+import java.util.Arrays;
 
 /**
  * Shares a picture out between coin and ground where colour alone cannot tell, as under a shadow: from what is certain of
@@ -11,19 +10,24 @@ import java.util.List;
 final class Flood {
 
     private static final int LEVELS = 1024;
+    private static final int NONE = -1;
     private static final float STEEPEST = 0.5f;
 
     private final Plane steepness;
     private final Mask coin;
     private final Mask seen;
-    private final List<ArrayDeque<Integer>> waiting;
+    /** For each level a queue of pixels: its first and its last, and after each pixel the one that came next. */
+    private final int[] first = new int[LEVELS];
+    private final int[] last = new int[LEVELS];
+    private final int[] after;
     private int level;
 
     private Flood(Plane steepness) {
         this.steepness = steepness;
         this.coin = new Mask(steepness.width(), steepness.height());
         this.seen = new Mask(steepness.width(), steepness.height());
-        this.waiting = java.util.stream.IntStream.range(0, LEVELS).mapToObj(i -> new ArrayDeque<Integer>()).toList();
+        this.after = new int[steepness.width() * steepness.height()];
+        Arrays.fill(first, NONE);
     }
 
     /** All that falls to the coin. */
@@ -41,15 +45,16 @@ final class Flood {
             if (ofCoin) {
                 coin.mark(at);
             }
-            waiting.get(0).add(at);
+            wait(0, at);
         }
     }
 
     private void rise() {
         for (level = 0; level < LEVELS; level++) {
-            ArrayDeque<Integer> now = waiting.get(level);
-            while (!now.isEmpty()) {
-                spread(now.remove());
+            while (first[level] != NONE) {
+                int at = first[level];
+                first[level] = after[at];
+                spread(at);
             }
         }
     }
@@ -73,6 +78,16 @@ final class Flood {
             coin.mark(at);
         }
         int height = Math.min(LEVELS - 1, (int) (steepness.at(x, y) / STEEPEST * LEVELS));
-        waiting.get(Math.max(level, height)).add(at);
+        wait(Math.max(level, height), at);
+    }
+
+    private void wait(int at, int pixel) {
+        after[pixel] = NONE;
+        if (first[at] == NONE) {
+            first[at] = pixel;
+        } else {
+            after[last[at]] = pixel;
+        }
+        last[at] = pixel;
     }
 }

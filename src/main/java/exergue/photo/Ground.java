@@ -124,15 +124,20 @@ final class Ground {
         return Math.sqrt(sum / surfaces.length);
     }
 
-    /** How far each pixel is from the ground. */
-    Plane distance(Raster raster) {
-        Plane distance = new Plane(raster.width(), raster.height());
-        for (int y = 0; y < raster.height(); y++) {
-            for (int x = 0; x < raster.width(); x++) {
-                distance.set(x, y, (float) distance(raster, x, y));
+    /** What the ground would be at each pixel, were nothing on it. */
+    Plane plane(int channel) {
+        double[] surface = surfaces[channel];
+        Plane plane = new Plane((int) width, (int) height);
+        for (int y = 0; y < height; y++) {
+            double down = y / height - 0.5;
+            double constant = surface[0] + down * (surface[2] + surface[5] * down);
+            double slope = surface[1] + surface[4] * down;
+            for (int x = 0; x < width; x++) {
+                double across = x / width - 0.5;
+                plane.set(x, y, (float) (constant + across * (slope + surface[3] * across)));
             }
         }
-        return distance;
+        return plane;
     }
 
     double noise() {

@@ -1,23 +1,17 @@
 package exergue.photo;
 
-import java.util.ArrayDeque;
-import java.util.BitSet;
 
 /** Some pixels of a picture. Marked by whoever makes it, and then only read. */
 final class Mask {
 
     private final int width;
     private final int height;
-    private final BitSet marked;
+    private final boolean[] marked;
 
     Mask(int width, int height) {
-        this(width, height, new BitSet(width * height));
-    }
-
-    private Mask(int width, int height, BitSet marked) {
         this.width = width;
         this.height = height;
-        this.marked = marked;
+        this.marked = new boolean[width * height];
     }
 
     int width() {
@@ -29,39 +23,49 @@ final class Mask {
     }
 
     boolean has(int index) {
-        return marked.get(index);
+        return marked[index];
     }
 
     /** False outside of the picture. */
     boolean has(int x, int y) {
-        return x >= 0 && y >= 0 && x < width && y < height && marked.get(y * width + x);
+        return x >= 0 && y >= 0 && x < width && y < height && marked[y * width + x];
     }
 
     void mark(int index) {
-        marked.set(index);
+        marked[index] = true;
     }
 
     int count() {
-        return marked.cardinality();
+        int count = 0;
+        for (boolean one : marked) {
+            count += one ? 1 : 0;
+        }
+        return count;
     }
 
     /** Every pixel that this one has not. */
     Mask others() {
-        BitSet others = (BitSet) marked.clone();
-        others.flip(0, width * height);
-        return new Mask(width, height, others);
+        Mask others = new Mask(width, height);
+        for (int at = 0; at < marked.length; at++) {
+            others.marked[at] = !marked[at];
+        }
+        return others;
     }
 
     Mask and(Mask more) {
-        BitSet both = (BitSet) marked.clone();
-        both.or(more.marked);
-        return new Mask(width, height, both);
+        Mask both = new Mask(width, height);
+        for (int at = 0; at < marked.length; at++) {
+            both.marked[at] = marked[at] || more.marked[at];
+        }
+        return both;
     }
 
     Mask without(Mask less) {
-        BitSet rest = (BitSet) marked.clone();
-        rest.andNot(less.marked);
-        return new Mask(width, height, rest);
+        Mask rest = new Mask(width, height);
+        for (int at = 0; at < marked.length; at++) {
+            rest.marked[at] = marked[at] && !less.marked[at];
+        }
+        return rest;
     }
 
     /** With every pixel that is within so many steps of it. */
@@ -91,33 +95,43 @@ final class Mask {
     /** With all that is shut in by it, so that it cannot be reached from the frame by the sides of pixels. */
     Mask filled() {
         Mask outside = new Mask(width, height);
-        ArrayDeque<Integer> open = new ArrayDeque<>();
+        int[] open = new int[width * height];
+        int count = 0;
         for (int x = 0; x < width; x++) {
-            reach(x, 0, outside, open);
-            reach(x, height - 1, outside, open);
+            count = reach(x, outside, open, count);
+            count = reach((height - 1) * width + x, outside, open, count);
         }
         for (int y = 0; y < height; y++) {
-            reach(0, y, outside, open);
-            reach(width - 1, y, outside, open);
+            count = reach(y * width, outside, open, count);
+            count = reach(y * width + width - 1, outside, open, count);
         }
-        while (!open.isEmpty()) {
-            int at = open.remove();
-            reach(at % width - 1, at / width, outside, open);
-            reach(at % width + 1, at / width, outside, open);
-            reach(at % width, at / width - 1, outside, open);
-            reach(at % width, at / width + 1, outside, open);
+        for (int next = 0; next < count; next++) {
+            int at = open[next];
+            int x = at % width;
+            count = x > 0 ? reach(at - 1, outside, open, count) : count;
+            count = x < width - 1 ? reach(at + 1, outside, open, count) : count;
+            count = at >= width ? reach(at - width, outside, open, count) : count;
+            count = at < marked.length - width ? reach(at + width, outside, open, count) : count;
         }
         return outside.others();
     }
 
-    private void reach(int x, int y, Mask outside, ArrayDeque<Integer> open) {
-        if (x >= 0 && y >= 0 && x < width && y < height && !has(x, y) && !outside.has(x, y)) {
-            outside.mark(y * width + x);
-            open.add(y * width + x);
+    private int reach(int at, Mask outside, int[] open, int count) {
+        if (marked[at] || outside.marked[at]) {
+            return count;
         }
+        outside.marked[at] = true;
+        open[count] = at;
+        return count + 1;
     }
 
+    /** The first marked one from there on, line by line; below 0 where there is none. */
     int next(int from) {
-        return marked.nextSetBit(from);
+        for (int at = from; at < marked.length; at++) {
+            if (marked[at]) {
+                return at;
+            }
+        }
+        return -1;
     }
 }

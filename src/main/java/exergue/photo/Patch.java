@@ -1,14 +1,16 @@
 package exergue.photo;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
  * Pixels of a mask that hang together by their sides.
  *
- * @param mask only they
+ * @param width  of the whole picture
+ * @param pixels numbered line by line
  */
-record Patch(Mask mask, int size, int left, int top, int right, int bottom) {
+record Patch(int width, int height, int[] pixels, int left, int top, int right, int bottom) {
 
     /** Every patch of at least so many pixels, in the order in which a reader comes upon them. */
     static List<Patch> of(Mask mask, int least) {
@@ -52,10 +54,8 @@ record Patch(Mask mask, int size, int left, int top, int right, int bottom) {
     }
 
     private static Patch of(Mask mask, int[] own, int size) {
-        Mask only = new Mask(mask.width(), mask.height());
         int[] box = {Integer.MAX_VALUE, Integer.MAX_VALUE, -1, -1};
         for (int i = 0; i < size; i++) {
-            only.mark(own[i]);
             int x = own[i] % mask.width();
             int y = own[i] / mask.width();
             box[0] = Math.min(box[0], x);
@@ -63,12 +63,25 @@ record Patch(Mask mask, int size, int left, int top, int right, int bottom) {
             box[2] = Math.max(box[2], x);
             box[3] = Math.max(box[3], y);
         }
-        return new Patch(only, size, box[0], box[1], box[2], box[3]);
+        return new Patch(mask.width(), mask.height(), Arrays.copyOf(own, size), box[0], box[1], box[2], box[3]);
+    }
+
+    int size() {
+        return pixels.length;
+    }
+
+    /** Only this patch. */
+    Mask mask() {
+        Mask mask = new Mask(width, height);
+        for (int at : pixels) {
+            mask.mark(at);
+        }
+        return mask;
     }
 
     /** True where it reaches the edge of the picture. */
     boolean touchesFrame() {
-        return left == 0 || top == 0 || right == mask.width() - 1 || bottom == mask.height() - 1;
+        return left == 0 || top == 0 || right == width - 1 || bottom == height - 1;
     }
 
     int across() {

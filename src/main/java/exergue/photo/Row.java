@@ -118,8 +118,8 @@ record Row(List<Block> blocks) {
         double x = (last().x() - first().x()) / length;
         double y = (last().y() - first().y()) / length;
         double[] box = {0, 0, 0, 0};
-        int width = block.patch().mask().width();
-        for (int at = block.patch().mask().next(0); at >= 0; at = block.patch().mask().next(at + 1)) {
+        int width = block.patch().width();
+        for (int at : block.patch().pixels()) {
             double right = at % width + 0.5 - block.middle().x();
             double down = at / width + 0.5 - block.middle().y();
             box[0] = Math.min(box[0], right * x + down * y);

@@ -7,9 +7,10 @@ import java.util.List;
  * A picture of moderate size, looked at in three ways: each channel as written, as the distance of each pixel from the plain ground,
  * and as how steeply it changes.
  *
+ * @param expected what the ground would be, were nothing on it, in each channel
  * @param times what coordinates here are to be multiplied by to come back to the whole picture
  */
-record Scene(List<Plane> written, Ground ground, Plane distance, Plane steepness, int times) {
+record Scene(List<Plane> written, List<Plane> expected, Ground ground, Plane distance, Plane steepness, int times) {
 
     /** Longest side that is worked on: a coin that fills it is then drawn to a hundredth of a per cent. */
     private static final int LONGEST = 1500;
@@ -26,6 +27,7 @@ record Scene(List<Plane> written, Ground ground, Plane distance, Plane steepness
 
     Scene {
         written = List.copyOf(written);
+        expected = List.copyOf(expected);
     }
 
     static int reduction(Raster raster) {
@@ -34,6 +36,7 @@ record Scene(List<Plane> written, Ground ground, Plane distance, Plane steepness
 
     static Scene of(Raster reduced, Ground ground, int times) {
         List<Plane> written = new ArrayList<>();
+        List<Plane> expected = new ArrayList<>();
         List<Plane> soft = new ArrayList<>();
         for (int c = 0; c < reduced.channels(); c++) {
             Plane one = new Plane(reduced.width(), reduced.height());
@@ -43,9 +46,26 @@ record Scene(List<Plane> written, Ground ground, Plane distance, Plane steepness
                 }
             }
             written.add(one);
+            expected.add(ground.plane(c));
             soft.add(one.blurred(soft(ground)));
         }
-        return new Scene(written, ground, ground.distance(reduced).blurred(soft(ground)), steepness(soft), times);
+        return new Scene(written, expected, ground, distance(written, expected).blurred(soft(ground)), steepness(soft), times);
+    }
+
+    /** How far each pixel is from the ground: the root of the mean square over the channels. */
+    private static Plane distance(List<Plane> written, List<Plane> expected) {
+        Plane distance = new Plane(written.get(0).width(), written.get(0).height());
+        for (int y = 0; y < distance.height(); y++) {
+            for (int x = 0; x < distance.width(); x++) {
+                double sum = 0;
+                for (int c = 0; c < written.size(); c++) {
+                    double apart = written.get(c).at(x, y) - expected.get(c).at(x, y);
+                    sum += apart * apart;
+                }
+                distance.set(x, y, (float) Math.sqrt(sum / written.size()));
+            }
+        }
+        return distance;
     }
 
     private static double soft(Ground ground) {
@@ -57,17 +77,14 @@ record Scene(List<Plane> written, Ground ground, Plane distance, Plane steepness
         return soft(ground);
     }
 
+    /** How much the picture changes from pixel to pixel, all channels taken together. */
     private static Plane steepness(List<Plane> soft) {
-        Plane steepness = new Plane(soft.get(0).width(), soft.get(0).height());
-        for (int y = 0; y < steepness.height(); y++) {
-            for (int x = 0; x < steepness.width(); x++) {
-                double sum = 0;
-                for (Plane channel : soft) {
-                    double across = (channel.near(x + 1, y) - channel.near(x - 1, y)) / 2;
-                    double down = (channel.near(x, y + 1) - channel.near(x, y - 1)) / 2;
-                    sum += across * across + down * down;
-                }
-                steepness.set(x, y, (float) Math.sqrt(sum / soft.size()));
+        Plane sum = new Plane(soft.get(0).width(), soft.get(0).height());
+        soft.forEach(channel -> channel.addSlopesTo(sum));
+        Plane steepness = new Plane(sum.width(), sum.height());
+        for (int y = 0; y < sum.height(); y++) {
+            for (int x = 0; x < sum.width(); x++) {
+                steepness.set(x, y, (float) Math.sqrt(sum.at(x, y) / soft.size()));
             }
         }
         return steepness;
@@ -101,7 +118,7 @@ record Scene(List<Plane> written, Ground ground, Plane distance, Plane steepness
         double product = 0;
         double square = 0;
         for (int c = 0; c < written.size(); c++) {
-            double lit = ground.at(x, y, c);
+            double lit = expected.get(c).at(x, y);
             product += written.get(c).at(x, y) * lit;
             square += lit * lit;
         }
@@ -112,7 +129,7 @@ record Scene(List<Plane> written, Ground ground, Plane distance, Plane steepness
     boolean likeShadow(int x, int y) {
         double square = 0;
         for (int c = 0; c < written.size(); c++) {
-            square += ground.at(x, y, c) * ground.at(x, y, c);
+            square += expected.get(c).at(x, y) * expected.get(c).at(x, y);
         }
         double part = shade(x, y);
         if (square / written.size() < SHOWS_SHADOW * SHOWS_SHADOW || part > LIGHTEST_SHADOW || part < DEEPEST_SHADOW) {
@@ -120,7 +137,7 @@ record Scene(List<Plane> written, Ground ground, Plane distance, Plane steepness
         }
         double apart = 0;
         for (int c = 0; c < written.size(); c++) {
-            double other = written.get(c).at(x, y) - part * ground.at(x, y, c);
+            double other = written.get(c).at(x, y) - part * expected.get(c).at(x, y);
             apart += other * other;
         }
         return Math.sqrt(apart / square) < SHADOW_COLOUR;

@@ -13,7 +13,7 @@ final class SubPixel {
 
     private static final int PLATEAU = 5;
     private static final int LANES = 2;
-    private static final int EVERY = 7;
+    private static final int EVERY = 11;
     private static final int ROUNDS = 2;
     private static final double SMOOTH = 4;
     private static final double GRAINY = 16;
@@ -34,16 +34,17 @@ final class SubPixel {
     Edge on(Ring rough) {
         Ring ring = Resampled.smoothed(Resampled.evenly(rough, 1.0), (int) Math.round(SMOOTH * scene.soft() * scene.soft()));
         double share = 0;
+        EdgeModel model = null;
         for (int round = 0; round < ROUNDS; round++) {
             List<Profile> profiles = profiles(ring);
             share = profiles.stream().filter(profile -> profile.contrast() >= clear).count() / (double) profiles.size();
-            ring = Resampled.smoothed(Resampled.evenly(moved(ring, profiles), 1.0), 1 + (int) Math.round(GRAINY * (scene.soft() - Scene.SOFT)));
+            model = model == null ? sharpest(profiles) : model;
+            ring = Resampled.smoothed(Resampled.evenly(moved(ring, profiles, model), 1.0), 1 + (int) Math.round(GRAINY * (scene.soft() - Scene.SOFT)));
         }
         return new Edge(ring, share);
     }
 
-    private static Ring moved(Ring ring, List<Profile> profiles) {
-        EdgeModel model = sharpest(profiles);
+    private static Ring moved(Ring ring, List<Profile> profiles, EdgeModel model) {
         double[] moves = SmoothLine.through(profiles.stream().map(profile -> model.left(profile.samples())).toList());
         List<Point> moved = new ArrayList<>();
         for (int i = 0; i < ring.size(); i++) {
