@@ -19,7 +19,7 @@ final class EdgeModel {
     static final double STEP = 0.5;
     static final int REACH = 9;
     private static final double FARTHEST = 3;
-    private static final double FINE = 0.125;
+    private static final double FINE = 0.25;
     static final int PLACES = (int) (2 * FARTHEST / FINE) + 1;
     private static final double[] BLURS = {0.5, 0.75, 1.0, 1.3, 1.7, 2.2};
     private static final EdgeModel[] ALL = Arrays.stream(BLURS).mapToObj(EdgeModel::new).toArray(EdgeModel[]::new);
@@ -60,6 +60,16 @@ final class EdgeModel {
     /** Places between which the edge may lie, from the innermost to the outermost, in pixels out from the middle sample. */
     static double place(int number) {
         return number * FINE - FARTHEST;
+    }
+
+    /** Where between the places the least is, by a parabola through it and its neighbours. */
+    static double between(double[] left, int number) {
+        if (number == 0 || number == PLACES - 1) {
+            return place(number);
+        }
+        double bend = left[number - 1] - 2 * left[number] + left[number + 1];
+        double part = bend <= 0 ? 0 : (left[number - 1] - left[number + 1]) / (2 * bend);
+        return place(number) + Math.max(-0.5, Math.min(0.5, part)) * FINE;
     }
 
     /** For each place what the model leaves over if the edge lies there: the sum of squares. Samples run from inside to outside. */

@@ -11,12 +11,14 @@ final class SmoothLine {
 
     /** How far, in pixels, the edge of a flan may well move out or in from one pixel to the next. */
     private static final double USUAL_STEP = 0.15;
-    private static final int FARTHEST_STEP = 5;
+    private static final int FARTHEST_STEP = 3;
     /** Past this a place counts no more: the model does not hold there, at a crack or a corner. */
     private static final double MOST = 40;
     private static final int OVERLAP = 40;
     /** So many neighbours see the same grain: the picture is sampled finer than its pixels, and JPEG smears them further. */
     private static final double ALIKE = 5;
+
+    private static final double[] BENDS = bends();
 
     private final List<double[]> left;
     private final double unit;
@@ -51,7 +53,7 @@ final class SmoothLine {
         double[] moves = new double[size];
         for (int i = all - 1; i >= OVERLAP; i--) {
             if (i < OVERLAP + size) {
-                moves[i - OVERLAP] = EdgeModel.place(at);
+                moves[i - OVERLAP] = EdgeModel.between(left.get(i - OVERLAP), at);
             }
             at = from[i][at];
         }
@@ -61,7 +63,11 @@ final class SmoothLine {
     private double[] cost(int index) {
         double[] own = left.get(Math.floorMod(index - OVERLAP, left.size()));
         double least = Arrays.stream(own).min().orElse(0);
-        return Arrays.stream(own).map(one -> Math.min(MOST, (one - least) / unit)).toArray();
+        double[] cost = new double[own.length];
+        for (int i = 0; i < cost.length; i++) {
+            cost[i] = Math.min(MOST, (own[i] - least) / unit);
+        }
+        return cost;
     }
 
     private static int cheapest(double[] cost, int to) {
@@ -73,8 +79,16 @@ final class SmoothLine {
     }
 
     private static double bend(int from, int to) {
-        double step = (EdgeModel.place(to) - EdgeModel.place(from)) / USUAL_STEP;
-        return step * step / 2;
+        return BENDS[Math.abs(to - from)];
+    }
+
+    private static double[] bends() {
+        double[] bends = new double[FARTHEST_STEP + 1];
+        for (int i = 0; i < bends.length; i++) {
+            double step = (EdgeModel.place(i) - EdgeModel.place(0)) / USUAL_STEP;
+            bends[i] = step * step / 2;
+        }
+        return bends;
     }
 
     private static int least(double[] cost) {
