@@ -12,7 +12,7 @@ final class Fingerprint {
      * The way of finding outlines and of cutting. It is raised whenever either gives something else than before, so that nothing
      * made in the old way is taken from a cache.
      */
-    static final String METHOD = "1";
+    static final String METHOD = "2";
 
     private Fingerprint() { }
 
