@@ -313,7 +313,7 @@ class DarkroomTest {
         PreparedPictures prepared = prepared(new PicturedCatalogue().file("o.jpg", coin(400, 300, 30, CARD))
                 .coin("lk-1", "20 mm", "obverse: o.jpg"));
         PrintedSide side = picture(prepared, "lk-1").obverse().orElseThrow();
-        assertEquals("1: 16.7", Fingerprint.METHOD + ": " + side.width().setScale(1, java.math.RoundingMode.HALF_EVEN));
+        assertEquals("2: 16.7", Fingerprint.METHOD + ": " + side.width().setScale(1, java.math.RoundingMode.HALF_EVEN));
         assertNotEquals("", side.shape());
     }
 }
