@@ -167,8 +167,8 @@ final class GaugeText {
         lines.append("Against the entry “").append(coin.id()).append("” (").append(coin.place().file()).append(")\n");
         Optional<Comparison.Diameter> diameter = entry.comparison().flatMap(Comparison::diameter);
         Optional<Comparison.Turn> turn = entry.comparison().flatMap(Comparison::axis);
-        diameter.ifPresent(size -> line("diameter", "“" + size.recorded().recorded() + "” recorded (" + size.direction().word() + "), "
-                + figure("%.1f", size.shown()) + " mm on the photograph" + (size.agrees() ? "" : ": they do not agree")));
+        diameter.ifPresent(size -> line("diameter", "“" + size.recorded().recorded() + "” recorded, "
+                + figure("%.1f", size.shown()) + " mm on the photograph (" + size.line() + ")" + (size.agrees() ? "" : ": they do not agree")));
         turn.ifPresent(each -> line("axis", "“" + each.recorded().recorded() + "” recorded, " + each.shown().hour()
                 + " h on the photographs" + (each.agrees() ? "" : ": they do not agree" + each.slip()
                         .map(slip -> "; perhaps " + slip.slip().words()).orElse(""))));

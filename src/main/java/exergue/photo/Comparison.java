@@ -35,11 +35,22 @@ public final class Comparison {
     }
 
     /**
-     * @param shown  millimetres on the photograph, along the line that the convention says
+     * @param shown  millimetres on the photograph, along the line that the convention says; where two figures are recorded, that
+     *               which belongs to the greater
      * @param agrees within 3 % and what the record was rounded to
      */
     public record Diameter(Reading.Read recorded, Convention.Direction direction, double shown, PictureScale scale,
-                           boolean agrees) { }
+                           boolean agrees) {
+
+        /** Along which line: "top to bottom", "the longer side". */
+        public String line() {
+            return recorded.form() == Reading.Form.TWO_WAY ? "the longer side" : switch (direction) {
+                case GREATEST, LEAST_AND_GREATEST -> "the greatest";
+                case TOP_TO_BOTTOM, SIDE_TO_SIDE -> direction.word();
+                case MEAN, NOT_SAID, FROM_PHOTOGRAPH -> "in the mean";
+            };
+        }
+    }
 
     /**
      * @param agrees within an hour
@@ -79,9 +90,9 @@ public final class Comparison {
         if (read.isEmpty() || scale.isEmpty()) {
             return Optional.empty();
         }
-        Convention.Direction direction = read.get().form() == Reading.Form.SINGLE ? direction().orElseThrow()
-                : Convention.Direction.GREATEST;
-        double shown = PictureScale.along(scale.get().life(pictures.obverse().get().outline()), direction);
+        Outline life = scale.get().life(pictures.obverse().get().outline());
+        Convention.Direction direction = read.get().form() == Reading.Form.RANGE ? Convention.Direction.GREATEST : direction().orElseThrow();
+        double shown = read.get().form() == Reading.Form.TWO_WAY ? life.longerSide() : PictureScale.along(life, direction);
         double recorded = greater(read.get());
         double step = read.get().first().resolution().doubleValue();
         return Optional.of(new Diameter(read.get(), direction, shown, scale.get(),

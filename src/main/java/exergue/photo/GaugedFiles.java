@@ -13,9 +13,11 @@ import java.util.concurrent.atomic.AtomicInteger;
 /** Many files of pictures gauged at once, on every processor there is; the answer does not depend on how many. */
 public final class GaugedFiles {
 
+    private static final int OFTEN = 25;
+
     private GaugedFiles() { }
 
-    /** Is told how many of how many are done; not always by the same thread, but never by two at once. */
+    /** Is told now and then how many of how many are done; not always by the same thread, but never by two at once. */
     @FunctionalInterface
     public interface Reached {
         void reached(int done, int of);
@@ -33,7 +35,9 @@ public final class GaugedFiles {
             paths.parallelStream().filter(tree::has).forEach(path -> {
                 gauged.put(path, of(tree, path));
                 synchronized (done) {
-                    progress.reached(done.incrementAndGet(), paths.size());
+                    if (done.incrementAndGet() % OFTEN == 0 || done.get() == paths.size()) {
+                        progress.reached(done.get(), paths.size());
+                    }
                 }
             });
         } catch (UncheckedIOException e) {

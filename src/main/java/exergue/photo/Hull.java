@@ -71,6 +71,34 @@ final class Hull {
         return narrowest;
     }
 
+    /** Longer and shorter side of the smallest rectangle that holds all; one of its sides lies along one of the hull. */
+    double[] sides() {
+        double[] smallest = {0, 0};
+        double area = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < corners.size(); i++) {
+            Point one = corners.get(i);
+            Point next = corners.get((i + 1) % corners.size());
+            double side = one.distance(next);
+            double along = reach((next.x() - one.x()) / side, (next.y() - one.y()) / side);
+            double across = reach(-(next.y() - one.y()) / side, (next.x() - one.x()) / side);
+            if (along * across < area) {
+                area = along * across;
+                smallest = new double[] {Math.max(along, across), Math.min(along, across)};
+            }
+        }
+        return smallest;
+    }
+
+    private double reach(double x, double y) {
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (Point corner : corners) {
+            least = Math.min(least, corner.x() * x + corner.y() * y);
+            most = Math.max(most, corner.x() * x + corner.y() * y);
+        }
+        return most - least;
+    }
+
     /** From the corner farthest from the side straight down to it. */
     private Caliper width(Point one, Point next) {
         Point far = one;

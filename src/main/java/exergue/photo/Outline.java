@@ -45,6 +45,11 @@ public record Outline(Ring edge, List<Ring> holes) {
         return Hull.of(edge.points()).least();
     }
 
+    /** Longer side of the smallest rectangle that holds the flan: what "18 x 17 mm" means of a square coin, and of an oval one. */
+    public double longerSide() {
+        return Hull.of(edge.points()).sides()[0];
+    }
+
     public Ring hull() {
         return new Ring(Hull.of(edge.points()).corners());
     }

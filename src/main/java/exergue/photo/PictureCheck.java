@@ -77,18 +77,9 @@ public final class PictureCheck {
     private Finding diameter(Coin coin, Type type, Comparison.Diameter size) {
         return Finding.of(PhotoCodes.DIAMETER, place(coin, type, Kind.DIAMETER), path(coin, type, Kind.DIAMETER),
                 "The diameter “" + size.recorded().recorded() + "” of “" + coin.id() + "” is not that of its photograph: "
-                        + words(size) + " by " + size.scale().source().words() + ".",
+                        + mm(size.shown()) + ", " + size.line() + ", by " + size.scale().source().words() + ".",
                 "Measure the coin again, along the line that its convention names. If the diameter is right, mend the scale: the "
                         + "bar must lie level with the coin’s edge, and “width” is that of the whole picture.");
-    }
-
-    private static String words(Comparison.Diameter size) {
-        String along = switch (size.direction()) {
-            case GREATEST, LEAST_AND_GREATEST -> ", the greatest";
-            case TOP_TO_BOTTOM, SIDE_TO_SIDE -> ", " + size.direction().word();
-            case MEAN, NOT_SAID, FROM_PHOTOGRAPH -> " in the mean";
-        };
-        return mm(size.shown()) + along + ",";
     }
 
     private void scales(Coin coin, Coin.Photograph photograph, SidePicture side) {

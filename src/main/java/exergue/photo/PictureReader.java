@@ -27,6 +27,9 @@ import javax.imageio.stream.MemoryCacheImageInputStream;
  */
 public final class PictureReader {
 
+    private static final JPEGImageReaderSpi JPEG = registered(new JPEGImageReaderSpi());
+    private static final TIFFImageReaderSpi TIFF = registered(new TIFFImageReaderSpi());
+
     private PictureReader() { }
 
     /** What the bytes of one file hold. */
@@ -75,8 +78,8 @@ public final class PictureReader {
     private static ImageReader reader(Format format) {
         try {
             return switch (format) {
-                case JPEG -> registered(JPEGImageReaderSpi.class).createReaderInstance();
-                case TIFF -> registered(TIFFImageReaderSpi.class).createReaderInstance();
+                case JPEG -> JPEG.createReaderInstance();
+                case TIFF -> TIFF.createReaderInstance();
                 case PNG -> ImageIO.getImageReadersByFormatName("png").next();
             };
         } catch (IOException e) {
@@ -84,13 +87,13 @@ public final class PictureReader {
         }
     }
 
-    /** Only a reader that Java’s register knows works: it looks there for what it builds upon. */
-    private static ImageReaderSpi registered(Class<? extends ImageReaderSpi> kind) {
-        ImageReaderSpi found = IIORegistry.getDefaultInstance().getServiceProviderByClass(kind);
-        if (found == null) {
-            throw new IllegalStateException(kind.getName() + " is not in the register of picture readers");
-        }
-        return found;
+    /**
+     * A reader that has been entered in Java’s register: there it finds what it builds upon. It is not looked up there again,
+     * since every group of threads has a register of its own.
+     */
+    private static <R extends ImageReaderSpi> R registered(R reader) {
+        IIORegistry.getDefaultInstance().registerServiceProvider(reader);
+        return reader;
     }
 
     private static ReadPicture read(ImageReader reader, Format format, Limits limits) throws IOException {

@@ -28,6 +28,8 @@ class OutlineTest {
         assertEquals(Math.toDegrees(Math.atan2(30, 40)), Math.min(rectangle.greatest().degrees(),
                 180 - rectangle.greatest().degrees()), EXACT);
         assertEquals(30, rectangle.least().length(), EXACT);
+        assertEquals(40, rectangle.longerSide(), EXACT);
+        assertEquals(40, rectangle.turned(33).longerSide(), EXACT);
         assertEquals(90, rectangle.least().degrees(), EXACT);
     }
 
@@ -95,6 +97,7 @@ class OutlineTest {
         assertEquals(2 * Math.hypot(along * Math.cos(turn), across * Math.sin(turn)), ellipse.vertical(), 1e-4 * along);
         assertEquals(2 * Math.hypot(along * Math.sin(turn), across * Math.cos(turn)), ellipse.horizontal(), 1e-4 * along);
         assertEquals(flat, ellipse.roundness(), 1e-4);
+        assertEquals(2 * along, ellipse.longerSide(), 1e-3 * along);
     }
 
     @Property(tries = 100)
