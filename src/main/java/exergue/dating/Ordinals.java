@@ -8,9 +8,10 @@ import java.util.Optional;
 /** First, second, third: of centuries. */
 final class Ordinals {
 
+    /** Those of one word; a hyphen would be read as that of a span. */
     private static final List<String> WORDS = List.of("first", "second", "third", "fourth", "fifth", "sixth", "seventh",
             "eighth", "ninth", "tenth", "eleventh", "twelfth", "thirteenth", "fourteenth", "fifteenth", "sixteenth",
-            "seventeenth", "eighteenth", "nineteenth", "twentieth", "twenty-first");
+            "seventeenth", "eighteenth", "nineteenth", "twentieth");
 
     private static final List<Map.Entry<Integer, String>> ROMAN = List.of(Map.entry(50, "L"), Map.entry(40, "XL"),
             Map.entry(10, "X"), Map.entry(9, "IX"), Map.entry(5, "V"), Map.entry(4, "IV"), Map.entry(1, "I"));

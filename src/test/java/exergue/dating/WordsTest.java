@@ -36,6 +36,7 @@ class WordsTest {
         "0112/0115 | AD 112–115 | 112–15 CE", "0105/0107 | AD 105–107 | 105–7 CE", "0098/0117 | AD 98–117 | 98–117 CE",
         "-0119/-0009 | 120–10 BC | 120–10 BCE", "1258 | 1258 | 1258", "1258/1261 | 1258–1261 | 1258–61", "0990/1010 | AD 990–1010 | 990–1010 CE",
         "-0011/1200 | 12 BC–AD 1200 | 12 BCE–1200 CE",
+        "-2099/-2000 | 21st century BC | 21st century BCE",
         "-0199/-0100 | second century BC | 2nd century BCE", "-01XX~ | c. second century BC | ca. 2nd century BCE",
         "0101/0200 | second century AD | 2nd century CE", "-0199/0000 | second–first century BC | 2nd–1st century BCE",
         "-0099/0100 | first century BC–first century AD | 1st century BCE–1st century CE", "1201/1300 | thirteenth century | 13th century",
