@@ -75,25 +75,14 @@ public enum AxisWord implements Worded {
     SERIES_ALT("{name}: {n} coins, {from} to {to} mm and {least} to {greatest} g.", "{name}\u202F: {n} monnaies, {from} à {to} mm et {least} à {greatest} g.",
             "{name}: {n} Münzen, {from} bis {to} mm und {least} bis {greatest} g.", "{name}: {n} monete, {from} a {to} mm e {least} a {greatest} g.");
 
-    private final String english;
-    private final String french;
-    private final String german;
-    private final String italian;
+    private final InEveryLanguage words;
 
     AxisWord(String english, String french, String german, String italian) {
-        this.english = english;
-        this.french = french;
-        this.german = german;
-        this.italian = italian;
+        this.words = new InEveryLanguage(english, french, german, italian);
     }
 
     @Override
     public String in(Language language) {
-        return switch (language) {
-            case ENGLISH -> english;
-            case FRENCH -> french;
-            case GERMAN -> german;
-            case ITALIAN -> italian;
-        };
+        return words.in(language);
     }
 }

@@ -154,25 +154,14 @@ public enum BookWord {
     POLYGONAL("polygonal", "polygonale", "vieleckig", "poligonale"),
     IRREGULAR("irregular", "irrégulière", "unregelmäßig", "irregolare");
 
-    private final String english;
-    private final String french;
-    private final String german;
-    private final String italian;
+    private final InEveryLanguage words;
 
     BookWord(String english, String french, String german, String italian) {
-        this.english = english;
-        this.french = french;
-        this.german = german;
-        this.italian = italian;
+        this.words = new InEveryLanguage(english, french, german, italian);
     }
 
     public String in(Language language) {
-        return switch (language) {
-            case ENGLISH -> english;
-            case FRENCH -> french;
-            case GERMAN -> german;
-            case ITALIAN -> italian;
-        };
+        return words.in(language);
     }
 
     /** As the house style names it: {@code obverse-of}. */

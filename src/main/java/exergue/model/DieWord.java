@@ -88,24 +88,13 @@ public enum DieWord {
     AGAIN_NOTE("A die in brackets stands there a second time.", "Un coin entre parenthèses y figure pour la seconde fois.",
             "Ein Stempel in Klammern steht dort zum zweiten Mal.", "Un conio fra parentesi vi compare per la seconda volta.");
 
-    private final String english;
-    private final String french;
-    private final String german;
-    private final String italian;
+    private final InEveryLanguage words;
 
     DieWord(String english, String french, String german, String italian) {
-        this.english = english;
-        this.french = french;
-        this.german = german;
-        this.italian = italian;
+        this.words = new InEveryLanguage(english, french, german, italian);
     }
 
     public String in(Language language) {
-        return switch (language) {
-            case ENGLISH -> english;
-            case FRENCH -> french;
-            case GERMAN -> german;
-            case ITALIAN -> italian;
-        };
+        return words.in(language);
     }
 }

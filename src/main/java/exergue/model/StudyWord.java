@@ -168,25 +168,14 @@ public enum StudyWord implements Worded {
     MARK_ALT("Marked: {name}.", "Marqué\u202F: {name}.", "Markiert: {name}.", "Segnato: {name}."),
     STANDARD("standard", "étalon", "Sollgewicht", "piede");
 
-    private final String english;
-    private final String french;
-    private final String german;
-    private final String italian;
+    private final InEveryLanguage words;
 
     StudyWord(String english, String french, String german, String italian) {
-        this.english = english;
-        this.french = french;
-        this.german = german;
-        this.italian = italian;
+        this.words = new InEveryLanguage(english, french, german, italian);
     }
 
     @Override
     public String in(Language language) {
-        return switch (language) {
-            case ENGLISH -> english;
-            case FRENCH -> french;
-            case GERMAN -> german;
-            case ITALIAN -> italian;
-        };
+        return words.in(language);
     }
 }
