@@ -29,7 +29,7 @@ final class ExcuseCodes {
             """);
 
     static final Code EXCUSE_WITHOUT_CAUSE = new Code("excuse-without-cause", Severity.WARNING,
-            "An entry excuses what is not found in it",
+            "What is excused is not found",
             "The fault has been mended, or the excuse names the wrong code. An excuse that stays behind would cover the next fault "
                     + "of this kind, which nobody has looked at.",
             """

@@ -11,7 +11,6 @@ import exergue.finding.NearMiss;
 import exergue.finding.Place;
 import exergue.finding.Severity;
 import exergue.model.Catalogue;
-import exergue.model.Excuse;
 import exergue.model.HouseRules.Treated;
 import exergue.model.Treatment;
 import exergue.model.Written;
@@ -36,7 +35,7 @@ final class HouseCheck {
     static Findings of(Catalogue catalogue, Findings judged) {
         HouseCheck check = new HouseCheck();
         catalogue.style().rules().treatments().forEach(check::look);
-        check.look(Judgement.excuses(catalogue).toList(), judged);
+        check.look(Waiver.all(catalogue), judged);
         return Findings.of(check.found);
     }
 
@@ -50,22 +49,22 @@ final class HouseCheck {
         }
     }
 
-    private void look(List<Excuse> excuses, Findings judged) {
+    private void look(List<Waiver> waivers, Findings judged) {
         Set<Place> used = judged.excused().stream().map(Excused::where).collect(Collectors.toSet());
         Set<String> withErrors = judged.all().stream().filter(finding -> codes.get(finding.code().id()) == Severity.ERROR)
                 .map(finding -> finding.place().file()).collect(Collectors.toSet());
-        for (Excuse excuse : excuses) {
-            String code = excuse.finding().value();
-            if (!isKnown(excuse.finding(), "excused")) {
+        for (Waiver waiver : waivers) {
+            String code = waiver.code();
+            if (!isKnown(waiver.excuse().finding(), "excused")) {
                 continue;
             }
             if (codes.get(code) == Severity.ERROR) {
-                found.add(Finding.of(ExcuseCodes.ERROR_STAYS, excuse.finding().place(), "excused",
-                        "“" + code + "” is an error by itself, and no entry can excuse it.", "Mend the error, and take the excuse out."));
-            } else if (!used.contains(excuse.finding().place()) && isLookedFor(code)
-                    && !withErrors.contains(excuse.finding().place().file())) {
-                found.add(Finding.of(ExcuseCodes.EXCUSE_WITHOUT_CAUSE, excuse.finding().place(), "excused",
-                        "The entry excuses “" + code + "”, and nothing of the kind is found in it.",
+                found.add(Finding.of(ExcuseCodes.ERROR_STAYS, waiver.where(), "excused",
+                        "“" + code + "” is an error by itself, and nothing can excuse it.", "Mend the error, and take the excuse out."));
+            } else if (!used.contains(waiver.where()) && isLookedFor(code)
+                    && !withErrors.contains(waiver.file()) && !withErrors.contains(waiver.where().file())) {
+                found.add(Finding.of(ExcuseCodes.EXCUSE_WITHOUT_CAUSE, waiver.where(), "excused",
+                        waiver.whose() + " excuses “" + code + "”, and nothing of the kind is found " + waiver.inWhat() + ".",
                         "Take the excuse out, or name the code that is meant: it stands in square brackets after the finding."));
             }
         }

@@ -6,7 +6,6 @@ import exergue.finding.Finding;
 import exergue.finding.Findings;
 import exergue.finding.Severity;
 import exergue.model.Catalogue;
-import exergue.model.Excuse;
 import exergue.model.HouseRules.Treated;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -15,31 +14,22 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * What the house and the entries make of the findings: kinds of findings that weigh more or less, or nothing, in this
- * catalogue, and findings that an entry excuses with a reason. An excuse holds for the file it stands in. What is an
- * error by itself stays one. Judging what has been judged changes nothing.
+ * catalogue, and findings that an entry or the house excuses with a reason, as far as a {@link Waiver} reaches. What is
+ * an error by itself stays one. Judging what has been judged changes nothing.
  */
 final class Judgement {
 
-    private record Where(String file, String code) { }
-
     private final Map<String, Severity> byThemselves;
     private final Map<String, Treated> treated = new HashMap<>();
-    private final Map<Where, Excuse> excuses = new HashMap<>();
+    private final Map<String, List<Waiver>> byFile;
 
     private Judgement(Catalogue catalogue) {
         byThemselves = codes();
         catalogue.style().rules().treatments().forEach(one -> treated.put(one.finding().value(), one));
-        excuses(catalogue).forEach(excuse ->
-                excuses.putIfAbsent(new Where(excuse.finding().place().file(), excuse.finding().value()), excuse));
-    }
-
-    static Stream<Excuse> excuses(Catalogue catalogue) {
-        return Stream.concat(catalogue.types().stream().flatMap(type -> type.excused().stream()),
-                catalogue.coins().stream().flatMap(coin -> coin.excused().stream()));
+        byFile = Waiver.all(catalogue).stream().collect(Collectors.groupingBy(Waiver::file));
     }
 
     /** What each kind of finding weighs where the house says nothing. */
@@ -49,7 +39,7 @@ final class Judgement {
 
     static Findings of(Findings raised, Optional<Catalogue> catalogue) {
         boolean nothingSaid = catalogue.isEmpty() || catalogue.get().style().rules().treatments().isEmpty()
-                && excuses(catalogue.get()).findAny().isEmpty();
+                && Waiver.all(catalogue.get()).isEmpty();
         return nothingSaid || raised.isEmpty() ? raised : new Judgement(catalogue.get()).of(raised);
     }
 
@@ -57,16 +47,21 @@ final class Judgement {
         List<Finding> kept = new ArrayList<>();
         List<Excused> excused = new ArrayList<>(raised.excused());
         for (Finding finding : raised.all()) {
-            Excuse excuse = excuses.get(new Where(finding.place().file(), finding.code().id()));
+            Optional<Waiver> waiver = waiver(finding);
             if (byThemselves.get(finding.code().id()) == Severity.ERROR) {
                 kept.add(finding);
-            } else if (excuse != null) {
-                excused.add(new Excused(finding, excuse.because().value(), excuse.finding().place()));
+            } else if (waiver.isPresent()) {
+                excused.add(new Excused(finding, waiver.get().excuse().because().value(), waiver.get().where()));
             } else {
                 weighed(finding).ifPresent(kept::add);
             }
         }
         return Findings.of(kept, excused);
+    }
+
+    /** The first that is meant for it. */
+    private Optional<Waiver> waiver(Finding finding) {
+        return byFile.getOrDefault(finding.place().file(), List.of()).stream().filter(one -> one.covers(finding)).findFirst();
     }
 
     private Optional<Finding> weighed(Finding finding) {

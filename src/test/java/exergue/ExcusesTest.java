@@ -85,6 +85,52 @@ class ExcusesTest {
         assertEquals(1, findings.excused().size());
     }
 
+    /** Files whose entries have no key for it: a chapter, works of both kinds, lists, the catalogue's own file, the house style. */
+    @ParameterizedTest
+    @CsvSource({
+        "chapters/coast.md, '', second-title, 'chapters/coast.md: # The coast;; # Once more;'",
+        "works.yaml, hallam-1931, work-never-cited, 'works.yaml: hallam-1931: {sign: Hallam, title: Coins}'",
+        "works.bib, Orr1952, work-without-sign, 'works.bib: @book{Orr1952, author={A. Orr}, title={Coins}, year={1952}}'",
+        "mints.yaml, pharos, mint-never-used, 'mints.yaml: lakonthos: {name: Lakonthos};pharos: {name: Pharos}'",
+        "find-spots.yaml, ridge, find-spot-never-used, 'find-spots.yaml: ridge: {name: The ridge}'",
+        "conventions.yaml, list, convention-never-used, 'conventions.yaml: list: {title: a list, by: A. Orr}'",
+        "catalogue.yaml, groups.gold, group-value-of-no-coin, 'catalogue.yaml: groups: {gold: {coins: {denomination: [aureus]}}}'"})
+    void theHouseExcusesWhatIsFoundInAnyOtherFile(String file, String entry, String code, String more) throws IOException {
+        Map<String, String> files = files("findings: {reading-not-given: off}\n", "");
+        String text = more.substring(more.indexOf(": ") + 2).replace(';', '\n') + "\n";
+        files.merge(file, text, (before, after) -> file.equals("mints.yaml") ? after : before + after);
+        if (file.startsWith("chapters/")) {
+            files.put("catalogue.yaml", files.get("catalogue.yaml").replace("[catalogue]", "[" + file + ", catalogue]"));
+        }
+        if (file.equals("works.bib")) {
+            files.merge("coins/lk-1.yaml", "references: [{work: Orr1952, number: '4'}]\n", String::concat);
+        }
+        assertTrue(codes(check(MemoryTree.ofText(files))).contains(code), code);
+        String excuse = "excused: [{in: " + file + (entry.isEmpty() ? "" : ", entry: " + entry) + ", finding: " + code
+                + ", because: it is meant so}]\n";
+        files.merge("house-style.yaml", excuse, String::concat);
+        Findings findings = check(MemoryTree.ofText(files));
+        assertTrue(codes(findings).stream().noneMatch(found -> found.equals(code) || found.equals("excuse-without-cause")), code);
+        assertEquals(List.of(code + " house-style.yaml"), findings.excused().stream()
+                .map(one -> one.finding().code().id() + " " + one.where().file()).toList());
+    }
+
+    @Test
+    void anExcuseForOneEntryOfAFileLeavesTheOthers() throws IOException {
+        Map<String, String> files = files("findings: {reading-not-given: off}\n"
+                + "excused: [{in: mints.yaml, entry: pharos, finding: mint-never-used, because: coins are expected}]\n", "");
+        files.put("mints.yaml", "lakonthos: {name: Lakonthos}\npharos: {name: Pharos}\npharos-2: {name: New Pharos}\n");
+        Findings findings = check(MemoryTree.ofText(files));
+        assertEquals(List.of("mint-never-used pharos-2"), findings.all().stream()
+                .map(one -> one.code().id() + " " + one.path()).toList());
+    }
+
+    @Test
+    void aFileThatIsNotThereCannotBeExcused() throws IOException {
+        assertEquals(List.of("missing-file"), codes(check(tree("findings: {reading-not-given: off}\n"
+                + "excused: [{in: chapters/cost.md, finding: second-title, because: no reason}]\n", ""))));
+    }
+
     @Test
     void noExcuseIsCalledNeedlessWhileTheEntryHasAnErrorThatMayHideTheFault() throws IOException {
         Findings findings = check(tree("", "damage: [chiped]\nexcused:\n  - {finding: weight-far-off, because: it is so}\n"));

@@ -12,9 +12,9 @@ public final class ExcusedText {
     public static String render(Report report, Ink ink) {
         List<Excused> excused = report.findings().excused();
         if (excused.isEmpty()) {
-            return "No entry excuses anything.\n\n";
+            return "Nothing is excused.\n\n";
         }
-        StringBuilder text = new StringBuilder("Excused by the entries:\n\n");
+        StringBuilder text = new StringBuilder("Excused, each with its reason:\n\n");
         for (Excused one : excused) {
             text.append(ConciseText.heading(one.finding(), report, ink)).append(' ')
                     .append(ink.faint("[" + one.finding().code().id() + "]")).append("\n    because: ")

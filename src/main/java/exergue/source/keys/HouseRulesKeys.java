@@ -2,6 +2,7 @@ package exergue.source.keys;
 
 import exergue.model.CoinKind;
 import exergue.model.CoinPart;
+import exergue.model.ExcusedIn;
 import exergue.model.HouseRules;
 import exergue.model.HouseRules.Treated;
 import exergue.model.HouseRules.Wording;
@@ -26,6 +27,7 @@ final class HouseRulesKeys {
     private final Key<Map<String, Treated>> findings;
     private final Key<List<Wording>> wording;
     private final Key<Required> required;
+    private final Key<List<ExcusedIn>> excused;
 
     /** What must be there, as the file has it. */
     private record Required(Map<CoinKind, List<CoinPart>> ofCoins, List<TypePart> ofTypes) { }
@@ -38,10 +40,12 @@ final class HouseRulesKeys {
                 "{work-never-cited: off, photograph-without-permission: error}");
         wording = keys.or("wording", new ListOf<>(wording()), "", "Words for which the house has one of its own.", "");
         required = keys.or("required", required(), "", "What an entry must have, by the kind of coin.", "");
+        excused = ExcuseKeys.inOtherFiles(keys);
     }
 
     HouseRules from(Fields f) {
-        return new HouseRules(List.copyOf(f.get(findings).values()), f.get(wording), f.get(required).ofCoins(), f.get(required).ofTypes());
+        return new HouseRules(List.copyOf(f.get(findings).values()), f.get(wording), f.get(required).ofCoins(), f.get(required).ofTypes(),
+                f.get(excused));
     }
 
     private static Text<Treated> treatment() {

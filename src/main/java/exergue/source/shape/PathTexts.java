@@ -25,6 +25,11 @@ public final class PathTexts {
             (scalar, site) -> existing(scalar, site, path -> isFolder(path, site), NamedFile.MISSING_FILE),
             (site, place) -> new Written<>("", place));
 
+    /** Any file of the tree. */
+    public static final Text<Written<String>> FILE = new Text<>("path of a file", List.of(), "", false,
+            (scalar, site) -> existing(scalar, site, site.desk().files()::contains, NamedFile.MISSING_FILE),
+            (site, place) -> new Written<>("", place));
+
     /** A citation style. */
     public static final Text<Written<String>> STYLE = new Text<>("path of a citation style", List.of(), ".+\\.csl", false,
             (scalar, site) -> existing(scalar, site, site.desk().files()::contains, NamedFile.MISSING_FILE),

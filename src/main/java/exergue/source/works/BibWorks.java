@@ -54,7 +54,7 @@ final class BibWorks {
         for (Map.Entry<String, String> field : TEXTS) {
             Written<String> written = entry.fields().get(field.getKey());
             if (written != null && !written.value().isBlank()) {
-                texts.putIfAbsent(field.getValue(), words(written));
+                texts.putIfAbsent(field.getValue(), words(entry, written));
             }
         }
         number(entry, texts);
@@ -76,7 +76,7 @@ final class BibWorks {
         if (number != null) {
             boolean journal = entry.kind().equals("article") || entry.kind().equals("periodical");
             boolean series = entry.fields().containsKey("series");
-            texts.put(journal ? "issue" : series ? "collection-number" : "number", words(number));
+            texts.put(journal ? "issue" : series ? "collection-number" : "number", words(entry, number));
         }
     }
 
@@ -84,13 +84,13 @@ final class BibWorks {
         Written<String> subtitle = entry.fields().get("subtitle");
         Written<String> title = texts.get("title");
         if (subtitle != null && title != null) {
-            texts.put("title", new Written<>(title.value() + ": " + words(subtitle).value(), title.place()));
+            texts.put("title", new Written<>(title.value() + ": " + words(entry, subtitle).value(), title.place()));
         }
     }
 
-    private Written<String> words(Written<String> latex) {
+    private Written<String> words(BibEntry entry, Written<String> latex) {
         Latex.Text text = Latex.read(latex.value());
-        text.unread().ifPresent(command -> notebook.add(Finding.of(WorksCodes.LATEX_NOT_READ, latex.place(), "",
+        text.unread().ifPresent(command -> notebook.add(Finding.of(WorksCodes.LATEX_NOT_READ, latex.place(), entry.key().value(),
                 "“" + command + "” is a command of LaTeX that means nothing here.",
                 "Write the letter itself; files are UTF-8, so every letter may stand in them.")));
         return new Written<>(text.words(), latex.place());
@@ -98,7 +98,7 @@ final class BibWorks {
 
     private Optional<Written<String>> sign(BibEntry entry) {
         return Stream.of("shorthand", "shorttitle").map(entry.fields()::get)
-                .filter(field -> field != null && !field.value().isBlank()).map(this::words).findFirst();
+                .filter(field -> field != null && !field.value().isBlank()).map(field -> words(entry, field)).findFirst();
     }
 
     private static Map<String, WorkItem.Date> dates(BibEntry entry) {

@@ -85,7 +85,7 @@ public final class WorksReader {
     private Work work(ForeignWork work, Optional<Written<String>> given, boolean standard) {
         WorkItem item = work.item();
         if (item.text("title").orElse("").isBlank()) {
-            notebook.add(Finding.of(WorksCodes.WORK_WITHOUT_TITLE, work.id().place(), "",
+            notebook.add(Finding.of(WorksCodes.WORK_WITHOUT_TITLE, work.id().place(), work.id().value(),
                     "The work “" + work.id() + "” has no title.", "Add its title in your reference manager, or in the file."));
         }
         Written<String> sign = given.or(work::sign).orElseGet(() -> suggested(work));
@@ -98,7 +98,7 @@ public final class WorksReader {
         String sign = (names + " " + year).strip();
         String used = names.isEmpty() ? work.item().text("title").filter(title -> !title.isBlank()).orElse(work.id().value()) : sign;
         boolean json = work.id().place().file().equals(JSON);
-        notebook.add(Finding.of(WorksCodes.WORK_WITHOUT_SIGN, work.id().place(), "",
+        notebook.add(Finding.of(WorksCodes.WORK_WITHOUT_SIGN, work.id().place(), work.id().value(),
                 "The work “" + work.id() + "” has no sign for references; “" + used + "” is printed.",
                 "Write the sign you want: " + (json ? "\"title-short\": \"" + used + "\"" : "shorthand = {" + used + "}")
                         + " with the work, or in works.yaml: " + work.id() + ": {sign: '" + used.replace("'", "''") + "'}."));
