@@ -10,6 +10,7 @@ import exergue.edition.DataRows;
 import exergue.edition.Editor;
 import exergue.edition.PageMap;
 import exergue.edition.PrintedTexts;
+import exergue.files.Cache;
 import exergue.files.Tree;
 import exergue.finding.Findings;
 import exergue.model.Catalogue;
@@ -120,15 +121,17 @@ public final class Exergue {
     }
 
     /**
-     * Holds the entries of a source that has been read against their photographs. Every picture is read and measured, which
-     * takes about a second for each, so this is done only where it is asked for.
+     * Holds the entries of a source that has been read against their photographs. Every picture is read and measured, so this
+     * is done only where it is asked for.
+     *
+     * @param cache what was measured before, and what is now
      */
-    public static Findings gauge(Checked checked, Progress progress) throws IOException {
+    public static Findings gauge(Checked checked, Cache cache, Progress progress) throws IOException {
         if (checked.catalogue().isEmpty()) {
             return Findings.none();
         }
         progress.starts(Stage.GAUGE);
-        Map<String, Gauged> gauged = GaugedFiles.of(checked.source(), PictureCheck.files(checked.catalogue().get()),
+        Map<String, Gauged> gauged = new GaugedFiles(checked.source(), cache).all(PictureCheck.files(checked.catalogue().get()),
                 (done, of) -> progress.reached("pictures", done, of));
         return Judgement.of(PictureCheck.check(checked.catalogue().get(), path -> Optional.ofNullable(gauged.get(path))),
                 checked.catalogue());
@@ -198,7 +201,7 @@ public final class Exergue {
         }
     }
 
-    /** Every file is read once more for it. */
+    /** Every file is read once more for it, but for those whose digest the tree remembers. */
     private static Stamp stamp(Tree source) {
         try {
             return Stamp.of(source, "exergue " + VERSION);

@@ -5,6 +5,7 @@ import exergue.Progress;
 import exergue.Repair;
 import exergue.cli.report.RepairText;
 import exergue.cli.report.Report;
+import exergue.files.Cache;
 import exergue.files.Delivery;
 import exergue.files.Tree;
 import exergue.finding.Findings;
@@ -29,7 +30,7 @@ final class CheckCommand implements Callable<Integer> {
     private Path source;
 
     @Option(names = "--pictures", description = "Also measures every photograph and holds diameters and axes against it; "
-            + "takes about a second for each.")
+            + "the first time that takes a while.")
     private boolean pictures;
 
     @Option(names = "--excused", description = "Also lists what entries excuse, with their reasons.")
@@ -44,6 +45,9 @@ final class CheckCommand implements Callable<Integer> {
 
     @Option(names = "--show-repairs", description = "Shows what --repair would change, and writes nothing.")
     private boolean showRepairs;
+
+    @Mixin
+    private CacheOption kept;
 
     @Mixin
     private FormatOption format;
@@ -62,8 +66,9 @@ final class CheckCommand implements Callable<Integer> {
             repair();
         }
         try (StageLines progress = new StageLines(terminal)) {
-            Exergue.Checked checked = Exergue.check(SourceFolder.open(source), progress);
-            Findings findings = pictures ? checked.findings().and(Exergue.gauge(checked, progress)) : checked.findings();
+            Cache cache = kept.ofSource(source);
+            Exergue.Checked checked = Exergue.check(pictures ? SourceFolder.open(source, cache) : SourceFolder.open(source), progress);
+            Findings findings = pictures ? checked.findings().and(Exergue.gauge(checked, cache, progress)) : checked.findings();
             String coins = checked.catalogue()
                     .map(c -> HowMany.count(c.coins().size(), "coin") + " in " + HowMany.count(c.types().size(), "type") + ", ")
                     .orElse("");

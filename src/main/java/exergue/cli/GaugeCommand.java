@@ -1,26 +1,28 @@
 package exergue.cli;
 
+import exergue.files.Cache;
 import exergue.files.Delivery;
 import exergue.files.FolderTree;
+import exergue.files.Tree;
+import exergue.files.WitnessedTree;
 import exergue.finding.NearMiss;
 import exergue.model.Catalogue;
 import exergue.model.Coin;
 import exergue.photo.Annotation;
-import exergue.photo.Gauged;
-import exergue.photo.Limits;
-import exergue.photo.PictureReader;
-import exergue.photo.ReadPicture;
+import exergue.photo.GaugedFiles;
 import exergue.source.SourceReader;
 import java.io.IOException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -51,6 +53,9 @@ final class GaugeCommand implements Callable<Integer> {
             description = "Also draws what was measured on the photographs, as a PNG file.")
     private Path annotated;
 
+    @Mixin
+    private CacheOption kept;
+
     GaugeCommand(Terminal terminal) {
         this.terminal = terminal;
     }
@@ -69,18 +74,21 @@ final class GaugeCommand implements Callable<Integer> {
         Optional<Coin> coin = entry == null ? catalogue.flatMap(all -> GaugedEntry.naming(all, names)) : Optional.of(asked(catalogue));
         List<GaugedPhoto> gauged = new ArrayList<>();
         for (int i = 0; i < photos.size(); i++) {
-            ReadPicture read = PictureReader.read(bytes(photos.get(i)), Limits.USUAL);
-            gauged.add(new GaugedPhoto(photos.get(i).toString(), names.get(i), read, Gauged.of(read)));
+            gauged.add(gauged(photos.get(i), names.get(i), kept.ofSource(folder)));
         }
         GaugeText text = GaugeText.of(gauged, GaugedEntry.of(coin, catalogue, gauged), ppi == null ? OptionalDouble.empty() : OptionalDouble.of(ppi));
         terminal.out().print(text.lines());
-        if (annotated != null && !text.sheets().isEmpty()) {
-            write(text.sheets());
+        if (annotated != null && !text.drawings().isEmpty()) {
+            write(text.drawings());
         }
         return text.measured() ? ExitCode.CLEAN : ExitCode.SOURCE_ERRORS;
     }
 
-    private void write(List<Annotation.Sheet> sheets) throws IOException {
+    private void write(List<GaugeText.Drawing> drawings) throws IOException {
+        List<Annotation.Sheet> sheets = new ArrayList<>();
+        for (GaugeText.Drawing drawing : drawings) {
+            sheets.add(drawing.sheet());
+        }
         Path file = annotated.toAbsolutePath();
         try (Delivery delivery = new Delivery(file.getParent())) {
             delivery.write(file.getFileName().toString(), Annotation.png(sheets));
@@ -99,13 +107,15 @@ final class GaugeCommand implements Callable<Integer> {
                         + NearMiss.of(entry, ids).map(near -> " Did you mean “" + near + "”?").orElse("")));
     }
 
-    private static byte[] bytes(Path photo) throws IOException {
+    private static GaugedPhoto gauged(Path photo, String inside, Cache cache) throws IOException {
         Path file = photo.toAbsolutePath().normalize();
         if (file.getParent() == null) {
             throw new UsageException("“" + photo + "” is a folder. Name a photograph.");
         }
         try {
-            return new FolderTree(file.getParent()).read(file.getFileName().toString());
+            String name = file.getFileName().toString();
+            Tree folder = new WitnessedTree(new FolderTree(file.getParent(), Instant.now()), cache);
+            return new GaugedPhoto(photo.toString(), inside, folder, name, new GaugedFiles(folder, cache).one(name));
         } catch (NoSuchFileException | NotDirectoryException e) {
             throw new UsageException("There is no file “" + photo + "”.");
         }

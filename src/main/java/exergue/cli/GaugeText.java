@@ -12,6 +12,7 @@ import exergue.photo.Outlined;
 import exergue.photo.PictureScale;
 import exergue.photo.ReadPicture;
 import exergue.photo.ScaleBarRead;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -26,12 +27,20 @@ final class GaugeText {
     private final GaugedEntry entry;
     private final OptionalDouble ppi;
     private final StringBuilder lines = new StringBuilder();
-    private final List<Annotation.Sheet> sheets = new ArrayList<>();
+    private final List<Drawing> drawings = new ArrayList<>();
     private boolean measured = true;
 
     private GaugeText(GaugedEntry entry, OptionalDouble ppi) {
         this.entry = entry;
         this.ppi = ppi;
+    }
+
+    /** What is to be drawn on one photograph. */
+    record Drawing(GaugedPhoto photo, List<Outline> outlines, ScaleBarRead bar, Optional<PictureScale> scale) {
+
+        Annotation.Sheet sheet() throws IOException {
+            return new Annotation.Sheet(photo.raster(), outlines, bar, scale);
+        }
     }
 
     /** @param ppi what the person said of pixels to the inch */
@@ -47,8 +56,8 @@ final class GaugeText {
         return lines.toString();
     }
 
-    List<Annotation.Sheet> sheets() {
-        return sheets;
+    List<Drawing> drawings() {
+        return drawings;
     }
 
     /** False if any photograph could not be read or showed no outline. */
@@ -61,13 +70,13 @@ final class GaugeText {
     }
 
     private void photo(GaugedPhoto photo) {
-        if (!(photo.read() instanceof ReadPicture.Picture picture) || !(photo.gauged() instanceof Gauged.Measured gauged)) {
+        if (!(photo.gauged() instanceof Gauged.Measured gauged)) {
             lines.append(photo.name()).append(": cannot be read: ").append(((Gauged.NotRead) photo.gauged()).words()).append(".\n");
             measured = false;
             return;
         }
-        lines.append(photo.name()).append(": ").append(picture.format()).append(", ").append(gauged.width()).append(" × ")
-                .append(gauged.height()).append(" pixels, ").append(colours(picture.colours())).append(", ").append(picture.bits()).append(" bits\n");
+        lines.append(photo.name()).append(": ").append(gauged.kind().format()).append(", ").append(gauged.width()).append(" × ")
+                .append(gauged.height()).append(" pixels, ").append(colours(gauged.kind().colours())).append(", ").append(gauged.kind().bits()).append(" bits\n");
         if (gauged.outlined() instanceof Outlined.Refused refused) {
             line("outline", "none: " + refused.reason().words() + ".");
             line("", refused.reason().remedy());
@@ -85,7 +94,7 @@ final class GaugeText {
             }
             sizes(found.outlines().get(i), scale);
         }
-        sheets.add(new Annotation.Sheet(picture.raster(), found.outlines(), gauged.bar(), scale));
+        drawings.add(new Drawing(photo, found.outlines(), gauged.bar(), scale));
     }
 
     private static String colours(ReadPicture.Colours colours) {

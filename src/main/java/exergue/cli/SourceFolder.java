@@ -1,13 +1,16 @@
 package exergue.cli;
 
 import exergue.exchange.BookData;
+import exergue.files.Cache;
 import exergue.files.FolderTree;
 import exergue.files.SelectedTree;
 import exergue.files.Tree;
+import exergue.files.WitnessedTree;
 import java.io.IOException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.Set;
 
@@ -15,6 +18,11 @@ import java.util.Set;
 final class SourceFolder {
 
     private SourceFolder() { }
+
+    /** The same, with a memory for photographs that have not changed since. */
+    static Tree open(Path folder, Cache cache) throws IOException {
+        return new WitnessedTree(open(folder), cache);
+    }
 
     /**
      * The tree without the books made from it before: they may lie inside the folder, and the same source gives the
@@ -25,7 +33,7 @@ final class SourceFolder {
     static Tree open(Path folder) throws IOException {
         Set<String> made = Set.of(TypesetCommand.PDF, TypesetCommand.PRESS_PDF, CollateCommand.PDF, BookData.JSON, BookData.CSV);
         try {
-            FolderTree whole = new FolderTree(folder);
+            FolderTree whole = new FolderTree(folder, Instant.now());
             List<String> webs = whole.files().stream().filter(path -> path.endsWith("/" + TypesetCommand.WEB_LIST))
                     .map(path -> path.substring(0, path.lastIndexOf('/') + 1)).toList();
             return new SelectedTree(whole, path -> !made.contains(path.substring(path.lastIndexOf('/') + 1))

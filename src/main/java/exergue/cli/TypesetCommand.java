@@ -9,8 +9,8 @@ import exergue.cli.report.Report;
 import exergue.exchange.BookData;
 import exergue.exchange.BookNumbers;
 import exergue.exchange.CoinLinkedData;
+import exergue.files.Cache;
 import exergue.files.Delivery;
-import exergue.files.FolderCache;
 import exergue.files.GitCommit;
 import exergue.finding.Findings;
 import exergue.photo.print.Darkroom;
@@ -31,13 +31,14 @@ import picocli.CommandLine.Parameters;
         + "catalogue.csv. If the source has errors, nothing is written and the last book stays as it is.")
 final class TypesetCommand implements Callable<Integer> {
 
+    /** Folder of the book inside the source, if no other is named. */
+    static final String BOOK = "book";
     static final String PDF = "catalogue.pdf";
     static final String PRESS_PDF = "catalogue-press.pdf";
 
     static final String RENUMBERED = "renumbered.csv";
 
     static final String WEB = "web";
-    private static final String CACHE = ".pictures";
     private static final long ROOM_FOR_TWO = 400L << 20;
     /** Names the files in it; a folder that has one is no part of a source. */
     static final String WEB_LIST = "made-by-exergue.txt";
@@ -62,16 +63,14 @@ final class TypesetCommand implements Callable<Integer> {
                     + "no server is needed.")
     private boolean web;
 
-    @Option(names = "--cache", paramLabel = "FOLDER",
-            description = "Folder for pictures that were made out of photographs, so that they need not be made again. It can be "
-                    + "deleted at any time. Default: the hidden folder “.pictures” in DIR.")
-    private Path cache;
-
     @Option(names = "--commit", paramLabel = "NAME",
             description = "State of the source that the book names as its origin. Default: the commit that SOURCE is at, "
                     + "if it lies in a Git repository; changes made since that commit are in the book, but not in the "
                     + "name.")
     private String commit;
+
+    @Mixin
+    private CacheOption kept;
 
     @Mixin
     private FormatOption format;
@@ -82,11 +81,11 @@ final class TypesetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Path folder = to == null ? source.resolve("book") : to;
+        Path folder = to == null ? source.resolve(BOOK) : to;
         try (StageLines progress = new StageLines(terminal)) {
-            Checked checked = Exergue.check(SourceFolder.open(source), progress);
-            checked = Exergue.pictures(checked, Darkroom.with(new FolderCache(cache == null ? folder.resolve(CACHE) : cache),
-                    workers()), progress);
+            Cache cache = kept.beside(folder);
+            Checked checked = Exergue.check(SourceFolder.open(source, cache), progress);
+            checked = Exergue.pictures(checked, Darkroom.with(cache, workers()), progress);
             return checked.findings().hasErrors()
                     ? stopped(checked, checked.findings(), folder) : typeset(checked, folder, progress);
         }

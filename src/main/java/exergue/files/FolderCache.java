@@ -5,8 +5,6 @@ import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
@@ -36,7 +34,7 @@ public final class FolderCache implements Cache {
         try {
             byte[] file = Files.readAllBytes(place(name));
             byte[] bytes = file.length < DIGEST ? new byte[0] : Arrays.copyOfRange(file, DIGEST, file.length);
-            boolean whole = file.length >= DIGEST && Arrays.equals(Arrays.copyOf(file, DIGEST), digest(bytes));
+            boolean whole = file.length >= DIGEST && Arrays.equals(Arrays.copyOf(file, DIGEST), Digest.sha256().digest(bytes));
             return whole ? Optional.of(bytes) : Optional.empty();
         } catch (IOException e) {
             return Optional.empty();
@@ -49,7 +47,7 @@ public final class FolderCache implements Cache {
         Path beside = place.resolveSibling("." + name + "." + ProcessHandle.current().pid() + "-" + WRITTEN.incrementAndGet());
         try {
             Files.createDirectories(place.getParent());
-            Files.write(beside, ByteBuffer.allocate(DIGEST + bytes.length).put(digest(bytes)).put(bytes).array());
+            Files.write(beside, ByteBuffer.allocate(DIGEST + bytes.length).put(Digest.sha256().digest(bytes)).put(bytes).array());
             Files.move(beside, place, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         } catch (IOException e) {
             forget(beside);
@@ -70,14 +68,6 @@ public final class FolderCache implements Cache {
         } catch (IOException e) {
             // it stays beside its place, where nobody looks for it
             return;
-        }
-    }
-
-    private static byte[] digest(byte[] bytes) {
-        try {
-            return MessageDigest.getInstance("SHA-256").digest(bytes);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java platform has SHA-256", e);
         }
     }
 }

@@ -10,9 +10,12 @@ import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 
@@ -22,19 +25,30 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 public final class FolderTree implements Tree {
 
+    /** The coarsest steps in which a disk notes times: those of FAT. */
+    private static final Duration TICK = Duration.ofSeconds(2);
+
     private final Path root;
     private final Path realRoot;
+    private final Instant opened;
 
     /** Folders that lie inside once links are followed: asked of the disk once a folder, not once a file. */
     private final Set<Path> inside = ConcurrentHashMap.newKeySet();
     private volatile List<String> listed;
 
+    /** A tree whose files have no witness. */
+    public FolderTree(Path root) throws IOException {
+        this(root, Instant.MIN);
+    }
+
     /**
+     * @param opened the time by the clock of this machine: a file that was changed after it, or so shortly before that the
+     *               next change could bear the same time, has no witness
      * @throws NoSuchFileException   if the folder is not there
      * @throws NotDirectoryException if it is a file
      * @throws IOException           if it cannot be read
      */
-    public FolderTree(Path root) throws IOException {
+    public FolderTree(Path root, Instant opened) throws IOException {
         if (!Files.exists(root)) {
             throw new NoSuchFileException(root.toString());
         }
@@ -43,6 +57,7 @@ public final class FolderTree implements Tree {
         }
         this.root = root;
         this.realRoot = root.toRealPath();
+        this.opened = opened;
     }
 
     /** True if there is a folder of this name that can be looked into. */
@@ -123,6 +138,22 @@ public final class FolderTree implements Tree {
     @Override
     public long size(String path) throws IOException {
         return Files.size(resolve(path));
+    }
+
+    @Override
+    public String digest(String path) throws IOException {
+        try (InputStream in = Files.newInputStream(resolve(path))) {
+            return Digest.of(in);
+        }
+    }
+
+    /** Where the file lies, its size and when it was last changed. */
+    @Override
+    public Optional<String> witness(String path) throws IOException {
+        BasicFileAttributes now = Files.readAttributes(resolve(path), BasicFileAttributes.class);
+        Instant changed = now.lastModifiedTime().toInstant();
+        return changed.plus(TICK).isBefore(opened)
+                ? Optional.of(realRoot.resolve(path) + "\n" + now.size() + "\n" + changed) : Optional.empty();
     }
 
     private Path resolve(String path) throws IOException {

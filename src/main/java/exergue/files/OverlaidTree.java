@@ -3,6 +3,7 @@ package exergue.files;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /** A tree some of whose files have been written anew, in memory. */
@@ -42,5 +43,15 @@ public final class OverlaidTree implements Tree {
     public long size(String path) throws IOException {
         byte[] bytes = above.get(path);
         return bytes == null ? below.size(path) : bytes.length;
+    }
+
+    @Override
+    public String digest(String path) throws IOException {
+        return above.containsKey(path) ? Tree.super.digest(path) : below.digest(path);
+    }
+
+    @Override
+    public Optional<String> witness(String path) throws IOException {
+        return above.containsKey(path) ? Optional.empty() : below.witness(path);
     }
 }

@@ -3,6 +3,7 @@ package exergue.files;
 import java.io.IOException;
 import java.nio.file.NoSuchFileException;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 
 /** A tree of which only some files are seen. */
@@ -40,6 +41,16 @@ public final class SelectedTree implements Tree {
     @Override
     public long size(String path) throws IOException {
         return whole.size(seen(path));
+    }
+
+    @Override
+    public String digest(String path) throws IOException {
+        return whole.digest(seen(path));
+    }
+
+    @Override
+    public Optional<String> witness(String path) throws IOException {
+        return whole.witness(seen(path));
     }
 
     private String seen(String path) throws NoSuchFileException {

@@ -3,6 +3,7 @@ package exergue.files;
 import java.io.IOException;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A source tree that can be read: a folder, a map in memory, later a revision in Git. Paths are relative,
@@ -33,4 +34,23 @@ public interface Tree {
 
     /** Size in bytes, so that a reader can refuse a huge file before reading it. */
     long size(String path) throws IOException;
+
+    /**
+     * The {@link Digest} of the whole file.
+     *
+     * @throws IOException as for {@link #read}
+     */
+    default String digest(String path) throws IOException {
+        return Digest.of(read(path));
+    }
+
+    /**
+     * What tells without opening it whether a file is still the one it was: as long as this text is the same, so is the
+     * file. Empty where nothing tells it.
+     *
+     * @throws IOException as for {@link #read}
+     */
+    default Optional<String> witness(String path) throws IOException {
+        return Optional.empty();
+    }
 }

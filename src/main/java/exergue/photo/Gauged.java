@@ -11,7 +11,7 @@ public sealed interface Gauged {
      * @param width in pixels, upright
      * @param ppi   as the file says; see {@link Picture}
      */
-    record Measured(int width, int height, OptionalDouble ppi, Outlined outlined, ScaleBarRead bar) implements Gauged { }
+    record Measured(int width, int height, ReadPicture.Kind kind, OptionalDouble ppi, Outlined outlined, ScaleBarRead bar) implements Gauged { }
 
     /** @param words as in {@link Unreadable} */
     record NotRead(ReadPicture.Reason reason, String words) implements Gauged { }
@@ -21,12 +21,12 @@ public sealed interface Gauged {
         return of(PictureReader.read(bytes, limits));
     }
 
-    static Gauged of(ReadPicture read) {
+    private static Gauged of(ReadPicture read) {
         if (read instanceof Unreadable unreadable) {
             return new NotRead(unreadable.reason(), unreadable.words());
         }
         Picture picture = (Picture) read;
-        return new Measured(picture.raster().width(), picture.raster().height(), picture.ppi(),
+        return new Measured(picture.raster().width(), picture.raster().height(), picture.kind(), picture.ppi(),
                 Outliner.find(picture.raster()), ScaleBar.find(picture.raster()));
     }
 }

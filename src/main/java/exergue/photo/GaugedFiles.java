@@ -1,21 +1,33 @@
 package exergue.photo;
 
+import exergue.files.Cache;
+import exergue.files.Digest;
 import exergue.files.Tree;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.concurrent.atomic.AtomicInteger;
 
-/** Many files of pictures gauged at once, on every processor there is; the answer does not depend on how many. */
+/**
+ * Files of pictures gauged, many at once on every processor there is; the answer does not depend on how many. What was
+ * measured stays in a cache by the content of the file, so that only new photographs are opened.
+ */
 public final class GaugedFiles {
 
     private static final int OFTEN = 25;
 
-    private GaugedFiles() { }
+    private final Tree tree;
+    private final Cache cache;
+
+    public GaugedFiles(Tree tree, Cache cache) {
+        this.tree = tree;
+        this.cache = cache;
+    }
 
     /** Is told now and then how many of how many are done; not always by the same thread, but never by two at once. */
     @FunctionalInterface
@@ -28,12 +40,12 @@ public final class GaugedFiles {
      *
      * @throws IOException if the disk fails
      */
-    public static Map<String, Gauged> of(Tree tree, List<String> paths, Reached progress) throws IOException {
+    public Map<String, Gauged> all(List<String> paths, Reached progress) throws IOException {
         Map<String, Gauged> gauged = new ConcurrentSkipListMap<>();
         AtomicInteger done = new AtomicInteger();
         try {
             paths.parallelStream().filter(tree::has).forEach(path -> {
-                gauged.put(path, of(tree, path));
+                gauged.put(path, ofTree(path));
                 synchronized (done) {
                     if (done.incrementAndGet() % OFTEN == 0 || done.get() == paths.size()) {
                         progress.reached(done.get(), paths.size());
@@ -46,15 +58,28 @@ public final class GaugedFiles {
         return Collections.unmodifiableMap(new TreeMap<>(gauged));
     }
 
-    private static Gauged of(Tree tree, String path) {
+    private Gauged ofTree(String path) {
         try {
-            if (tree.size(path) > Limits.USUAL.bytes()) {
-                return new Gauged.NotRead(ReadPicture.Reason.TOO_LARGE, "it has " + (tree.size(path) >> 20) + " MB, and no more than "
-                        + (Limits.USUAL.bytes() >> 20) + " are read");
-            }
-            return Gauged.of(tree.read(path), Limits.USUAL);
+            return one(path);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** @throws IOException if the file is not there or cannot be read from the disk */
+    public Gauged one(String path) throws IOException {
+        if (tree.size(path) > Limits.USUAL.bytes()) {
+            return new Gauged.NotRead(ReadPicture.Reason.TOO_LARGE, "it has " + (tree.size(path) >> 20) + " MB, and no more than "
+                    + (Limits.USUAL.bytes() >> 20) + " are read");
+        }
+        String name = Fingerprint.of("gauged", tree.digest(path), "");
+        Optional<Gauged> kept = cache.get(name).flatMap(GaugedFile::read);
+        if (kept.isPresent()) {
+            return kept.get();
+        }
+        byte[] bytes = tree.read(path);
+        byte[] gauged = GaugedFile.bytes(Gauged.of(bytes, Limits.USUAL));
+        cache.put(Fingerprint.of("gauged", Digest.of(bytes), ""), gauged);
+        return GaugedFile.read(gauged).orElseThrow(); // as rounded as from the cache, so that both give the same
     }
 }

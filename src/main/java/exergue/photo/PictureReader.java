@@ -4,6 +4,7 @@ import com.twelvemonkeys.imageio.plugins.jpeg.JPEGImageReaderSpi;
 import com.twelvemonkeys.imageio.plugins.tiff.TIFFImageReaderSpi;
 import exergue.photo.ReadPicture.Colours;
 import exergue.photo.ReadPicture.Format;
+import exergue.photo.ReadPicture.Kind;
 import exergue.photo.ReadPicture.Picture;
 import exergue.photo.ReadPicture.Reason;
 import exergue.photo.ReadPicture.Unreadable;
@@ -113,7 +114,7 @@ public final class PictureReader {
         Raster raster = facts.upright(Raster.over(image));
         Colours colours = facts.channels() == 4 && !image.getColorModel().hasAlpha() ? Colours.CMYK
                 : raster.channels() == 1 ? Colours.GREY : Colours.RGB;
-        return new Picture(raster, format, colours, raster.bits(), facts.ppi(),
+        return new Picture(raster, new Kind(format, colours, raster.bits()), facts.ppi(),
                 format == Format.JPEG && raster.bits() == 8 && colours != Colours.CMYK && facts.isUpright());
     }
 

@@ -12,14 +12,20 @@ public sealed interface ReadPicture {
     enum Colours { GREY, RGB, CMYK }
 
     /**
+     * What a file is.
+     *
+     * @param bits of each sample, 8 or 16
+     */
+    record Kind(Format format, Colours colours, int bits) { }
+
+    /**
      * A picture, upright: the rotation that a camera wrote beside the pixels has been carried out.
      *
      * @param ppi    pixels to the inch as the file says; empty where it does not say, says two, or says 72, which programs write that know nothing
-     * @param bits   of each sample, 8 or 16
      * @param asItIs true where the bytes of the file can be printed without being unpacked: a JPEG of 8 bits, grey or RGB,
      *               that need not be turned
      */
-    record Picture(Raster raster, Format format, Colours colours, int bits, OptionalDouble ppi, boolean asItIs)
+    record Picture(Raster raster, Kind kind, OptionalDouble ppi, boolean asItIs)
             implements ReadPicture { }
 
     /** @param words the same for a message, as the end of a sentence: "it has 40000 × 30000 pixels, more than …" */

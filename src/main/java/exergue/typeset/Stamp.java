@@ -1,10 +1,10 @@
 package exergue.typeset;
 
+import exergue.files.Digest;
 import exergue.files.Tree;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
 /**
@@ -30,22 +30,12 @@ public record Stamp(String digest) {
      * @throws IOException if a file of the tree cannot be read
      */
     public static Stamp of(Tree source, String program) throws IOException {
-        MessageDigest digest = sha256();
+        MessageDigest digest = Digest.sha256();
         digest.update(program.getBytes(StandardCharsets.UTF_8));
         for (String path : source.files()) {
-            byte[] bytes = source.read(path);
-            digest.update((path + '\0' + bytes.length + '\0').getBytes(StandardCharsets.UTF_8));
-            digest.update(bytes);
+            digest.update((path + '\0' + source.digest(path) + '\0').getBytes(StandardCharsets.UTF_8));
         }
         return new Stamp(HexFormat.of().formatHex(digest.digest()));
-    }
-
-    private static MessageDigest sha256() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java platform has SHA-256", e);
-        }
     }
 
     /** The first sixteen bytes, as a PDF wants its identifier. */

@@ -49,6 +49,17 @@ class GaugeCommandTest {
     }
 
     @Test
+    void whatIsKeptGivesTheSameWordsAndTheSameDrawing(@TempDir Path folder) throws Exception {
+        String[] command = {"gauge", PICTURES + "ark-022-obv.jpg", PICTURES + "ark-022-rev.jpg", "--cache", folder.resolve("kept").toString(),
+            "--annotated", folder.resolve("drawn.png").toString()};
+        Ran first = Ran.command(command);
+        byte[] drawn = Files.readAllBytes(folder.resolve("drawn.png"));
+        assertTrue(Files.isDirectory(folder.resolve("kept")));
+        assertEquals(first, Ran.command(command));
+        assertArrayEquals(drawn, Files.readAllBytes(folder.resolve("drawn.png")));
+    }
+
+    @Test
     void wrongUseIsTwo(@TempDir Path folder) {
         assertWrong("There is no file", "gauge", folder.resolve("none.jpg").toString());
         assertWrong("let its name end in .png", "gauge", PICTURES + "ark-022-obv.jpg", "--annotated", "a.jpg");

@@ -27,7 +27,8 @@ class OutsideWorldTest {
 
     /** In memory, or names and exceptions only. */
     private static final Set<String> HARMLESS = Set.of(
-            "java.io.ByteArrayInputStream", "java.io.ByteArrayOutputStream", "java.io.IOException",
+            "java.io.ByteArrayInputStream", "java.io.ByteArrayOutputStream", "java.io.DataInput", "java.io.DataInputStream",
+            "java.io.DataOutput", "java.io.DataOutputStream", "java.io.IOException",
             "java.io.FileNotFoundException", "java.io.InputStream", "java.io.InputStreamReader", "java.io.OutputStream",
             "java.io.OutputStreamWriter", "java.io.Reader", "java.io.StringReader", "java.io.StringWriter",
             "java.io.UncheckedIOException", "java.net.URI",

@@ -24,6 +24,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Entries held against photographs of which the measures are known. */
 class PictureCheckTest {
 
+    private static final ReadPicture.Kind KIND = new ReadPicture.Kind(ReadPicture.Format.JPEG, ReadPicture.Colours.RGB, 8);
     /** 20 pixels to the millimetre; a picture 600 pixels wide is 30 mm wide. */
     private static final double PIXELS = 20;
     private static final Outline FLAN = uneven().times(PIXELS * 9).moved(300, 300);
@@ -68,7 +69,7 @@ class PictureCheckTest {
 
     @Test
     void scaleBarGoesBeforeTheWidthAndIsHeldAgainstIt() throws IOException {
-        Gauged.Measured bar = new Gauged.Measured(600, 600, OptionalDouble.empty(), found(FLAN),
+        Gauged.Measured bar = new Gauged.Measured(600, 600, KIND, OptionalDouble.empty(), found(FLAN),
                 new ScaleBarRead.Read(25, 20, 0.01, 90, new Point(0, 0), new Point(500, 0)));
         List<Finding> findings = findings(entry(taken(FLAN.vertical()), "7 h", "30 mm"), bar, shown(turnedOver(210)));
         assertEquals(List.of("diameter-not-as-photographed", "width-not-as-scale-bar"),
@@ -79,7 +80,7 @@ class PictureCheckTest {
 
     @Test
     void whatCannotBeMeasuredIsSaid() throws IOException {
-        List<Finding> findings = findings(entry("18 mm", "7 h", "30 mm"), new Gauged.Measured(600, 600, OptionalDouble.empty(),
+        List<Finding> findings = findings(entry("18 mm", "7 h", "30 mm"), new Gauged.Measured(600, 600, KIND, OptionalDouble.empty(),
                 new Outlined.Refused(Outlined.Reason.CUT_BY_FRAME), new ScaleBarRead.NotRead(ScaleBarRead.Reason.NONE)),
                 new Gauged.NotRead(ReadPicture.Reason.DAMAGED, "it is damaged or not complete"));
         assertEquals(List.of("photograph-not-measured", "photograph-not-read"), findings.stream().map(f -> f.code().id()).sorted().toList());
@@ -89,7 +90,7 @@ class PictureCheckTest {
 
     @Test
     void bothSidesInOneFileAreTwoSides() throws IOException {
-        Gauged.Measured both = new Gauged.Measured(1200, 600, OptionalDouble.empty(), new Outlined.Found(
+        Gauged.Measured both = new Gauged.Measured(1200, 600, KIND, OptionalDouble.empty(), new Outlined.Found(
                 List.of(FLAN, turnedOver(210).moved(600, 0)), 1, Background.of(1, 1, 1, 0)), new ScaleBarRead.NotRead(ScaleBarRead.Reason.NONE));
         Map<String, String> entry = entry(taken(FLAN.vertical()), "5 h", "60 mm");
         entry.put("coins/lk-1.yaml", entry.get("coins/lk-1.yaml").replace(", reverse: p/rev.jpg", ""));
@@ -122,7 +123,7 @@ class PictureCheckTest {
     }
 
     private static Gauged shown(Outline outline) {
-        return new Gauged.Measured(600, 600, OptionalDouble.empty(), found(outline), new ScaleBarRead.NotRead(ScaleBarRead.Reason.NONE));
+        return new Gauged.Measured(600, 600, KIND, OptionalDouble.empty(), found(outline), new ScaleBarRead.NotRead(ScaleBarRead.Reason.NONE));
     }
 
     private static Outlined found(Outline outline) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import exergue.photo.ReadPicture.Colours;
 import exergue.photo.ReadPicture.Format;
+import exergue.photo.ReadPicture.Kind;
 import exergue.photo.ReadPicture.Picture;
 import exergue.photo.ReadPicture.Reason;
 import exergue.photo.ReadPicture.Unreadable;
@@ -32,9 +33,7 @@ class PictureReaderTest {
     void coloursArriveAsTheyWere(String file, Format format, Colours colours, int bits, boolean asItIs) throws IOException {
         Picture picture = picture(file);
         assertFields(picture.raster(), 0.04);
-        assertEquals(format, picture.format());
-        assertEquals(colours, picture.colours());
-        assertEquals(bits, picture.bits());
+        assertEquals(new Kind(format, colours, bits), picture.kind());
         assertEquals(asItIs, picture.asItIs());
         assertEquals(bits, picture.raster().bits());
     }
@@ -44,7 +43,7 @@ class PictureReaderTest {
     @ValueSource(strings = {"cmyk.jpg", "ycck.jpg", "cmyk.tif"})
     void inksBecomeLight(String file) throws IOException {
         Picture picture = picture(file);
-        assertEquals(Colours.CMYK, picture.colours());
+        assertEquals(Colours.CMYK, picture.kind().colours());
         assertEquals(3, picture.raster().channels());
         assertFields(picture.raster(), 0.42);
         assertEquals(false, picture.asItIs());
@@ -54,7 +53,7 @@ class PictureReaderTest {
     @ValueSource(strings = {"grey.jpg", "grey.png"})
     void greyIsOneChannel(String file) throws IOException {
         Picture picture = picture(file);
-        assertEquals(Colours.GREY, picture.colours());
+        assertEquals(Colours.GREY, picture.kind().colours());
         assertEquals(1, picture.raster().channels());
         assertEquals(76 / 255.0, picture.raster().at(8, 8, 0), 0.02); // luma of red, ITU-R BT.601: 0.299
         assertEquals(150 / 255.0, picture.raster().at(40, 8, 2), 0.02); // of green: 0.587

@@ -76,7 +76,7 @@ final class CoinDesk {
         /** Empty if the file is not there; the typesetter says so where it looks for it. */
         private Optional<Negative> open(Written<String> path) {
             try {
-                return source.has(path.value()) ? Optional.of(new Negative(path.value(), source.read(path.value()), cache, reader))
+                return source.has(path.value()) ? Optional.of(new Negative(path.value(), source, cache, reader))
                         : Optional.empty();
             } catch (IOException e) {
                 throw new UncheckedIOException(e);

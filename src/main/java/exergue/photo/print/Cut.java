@@ -1,5 +1,7 @@
 package exergue.photo.print;
 
+import exergue.photo.Fingerprint;
+
 /**
  * Which part of a photograph becomes a picture for the page, and of how many pixels.
  *
@@ -25,7 +27,7 @@ record Cut(String source, String digest, int side, Frame frame, boolean grey, in
 
     /** Says everything that the bytes of the picture depend on. */
     String name() {
-        return Fingerprint.of("cut " + Fingerprint.METHOD + " " + digest + " " + side + " " + Double.toHexString(frame.left()) + " "
+        return Fingerprint.of("cut", digest, side + " " + Double.toHexString(frame.left()) + " "
                 + Double.toHexString(frame.top()) + " " + Double.toHexString(frame.step()) + " " + frame.width() + " "
                 + frame.height() + " " + grey + " " + ppi);
     }

@@ -1,29 +1,35 @@
 package exergue.photo.print;
 
 import exergue.files.Cache;
+import exergue.files.Digest;
+import exergue.files.Tree;
+import exergue.photo.Fingerprint;
 import exergue.photo.Outline;
 import exergue.photo.Outlined;
 import exergue.photo.Outliner;
 import exergue.photo.Raster;
 import exergue.photo.ReadPicture;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** One photograph while it is worked on. It is unpacked once at most, and only if something on it has to be looked at. */
+/** One photograph while it is worked on. It is read and unpacked once at most, and only if something on it has to be looked at. */
 final class Negative {
 
     private final String path;
-    private final byte[] bytes;
+    private final Tree source;
     private final String digest;
     private final Cache cache;
     private final Function<byte[], ReadPicture> reader;
     private ReadPicture unpacked;
 
-    Negative(String path, byte[] bytes, Cache cache, Function<byte[], ReadPicture> reader) {
+    /** @throws IOException if the file cannot be read, where that is needed to know its digest */
+    Negative(String path, Tree source, Cache cache, Function<byte[], ReadPicture> reader) throws IOException {
         this.path = path;
-        this.bytes = bytes;
-        this.digest = Fingerprint.of(bytes);
+        this.source = source;
+        this.digest = source.digest(path);
         this.cache = cache;
         this.reader = reader;
     }
@@ -37,7 +43,7 @@ final class Negative {
     }
 
     Seen seen() {
-        String name = Fingerprint.of("seen " + Fingerprint.METHOD + " " + digest);
+        String name = Fingerprint.of("seen", digest, "");
         return cache.get(name).flatMap(SeenFile::read).orElseGet(() -> {
             byte[] seen = SeenFile.bytes(look());
             cache.put(name, seen);
@@ -64,9 +70,22 @@ final class Negative {
 
     private ReadPicture unpacked() {
         if (unpacked == null) {
-            unpacked = reader.apply(bytes);
+            unpacked = reader.apply(bytes());
         }
         return unpacked;
+    }
+
+    /** What is made is kept by the digest; so it must be made of these bytes and no others. */
+    private byte[] bytes() {
+        try {
+            byte[] bytes = source.read(path);
+            if (!Digest.of(bytes).equals(digest)) {
+                throw new IOException("the photograph “" + path + "” was changed meanwhile; make the book again");
+            }
+            return bytes;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private Optional<Raster> raster() {
@@ -78,7 +97,7 @@ final class Negative {
             return new Seen.Unreadable(unreadable.words());
         }
         ReadPicture.Picture picture = (ReadPicture.Picture) unpacked();
-        boolean printable = picture.asItIs() || picture.format() == ReadPicture.Format.PNG && picture.bits() <= Byte.SIZE;
+        boolean printable = picture.asItIs() || picture.kind().format() == ReadPicture.Format.PNG && picture.kind().bits() <= Byte.SIZE;
         Raster raster = picture.raster();
         Outlined outlined = Outliner.find(raster);
         List<Seen.Side> sides = outlined instanceof Outlined.Found found

@@ -4,6 +4,7 @@ import exergue.files.Cache;
 import exergue.files.Tree;
 import exergue.photo.ReadPicture;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -48,12 +49,30 @@ final class PictureTree implements Tree {
             return source.read(path);
         }
         Optional<byte[]> kept = cache.get(cut.name());
-        return kept.isPresent() ? kept.get()
-                : new Negative(cut.source(), source.read(cut.source()), cache, reader).print(cut);
+        try {
+            return kept.isPresent() ? kept.get() : new Negative(cut.source(), source, cache, reader).print(cut);
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
+        }
     }
 
     @Override
     public long size(String path) throws IOException {
         return made.containsKey(path) ? read(path).length : source.size(path);
+    }
+
+    @Override
+    public byte[] start(String path, int length) throws IOException {
+        return made.containsKey(path) ? Tree.super.start(path, length) : source.start(path, length);
+    }
+
+    @Override
+    public String digest(String path) throws IOException {
+        return made.containsKey(path) ? Tree.super.digest(path) : source.digest(path);
+    }
+
+    @Override
+    public Optional<String> witness(String path) throws IOException {
+        return made.containsKey(path) ? Optional.empty() : source.witness(path);
     }
 }

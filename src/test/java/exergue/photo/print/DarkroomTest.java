@@ -9,6 +9,7 @@ import exergue.files.Cache;
 import exergue.files.FolderCache;
 import exergue.files.MemoryCache;
 import exergue.finding.Finding;
+import exergue.photo.Fingerprint;
 import exergue.photo.Limits;
 import exergue.photo.PictureReader;
 import java.awt.Color;
