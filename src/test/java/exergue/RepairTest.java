@@ -34,6 +34,8 @@ class RepairTest {
         "'damage: [Chipped, corrded]  # seen' | 'damage: [chipped, corroded]  # seen' | unknown-word",
         "'damage: [''chiped'']' | 'damage: [''chipped'']' | unknown-word",
         "'provenence: [An old cabinet]' | 'provenance: [An old cabinet]' | unknown-key",
+        "'reverse: {legend: BAΣIΛEΩΣ TΗΛΑΝOΡΟΣ}  # typed' | 'reverse: {legend: ΒΑΣΙΛΕΩΣ ΤΗΛΑΝΟΡΟΣ}  # typed' | mixed-alphabets",
+        "'obverse: {legend: ΙVLIA AVG}' | 'obverse: {legend: IVLIA AVG}' | mixed-alphabets",
         "'countermark: Lykia\u0301n' | 'countermark: Lykián' | not-composed",
         "'note: Lykia\u0301n planchet - thin' | 'note: Lykián flan – thin' | 'hyphen-for-dash, not-composed, other-word-wanted'"})
     void whatCanBeMendedWithoutHarm(String before, String after, String codes) throws IOException {
@@ -45,7 +47,8 @@ class RepairTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {"damage: [worn]", "damage: [bent]", "note: a blanket over it", "note: 12-14 and well-known", "nots: x",
-        "obverse: {legend: ΑΒ  ΓΔ}", "note: \"Struck \\x20over\"", "note: 'see . . . there'"})
+        "obverse: {legend: ΑΒ  ΓΔ}",
+        "obverse: {legend: AΡΚΗ}", "obverse: {legend: ΛAΚ}", "note: \"Struck \\x20over\"", "note: 'see . . . there'"})
     void whatMayBeMeantOtherwiseIsLeftAlone(String line) throws IOException {
         assertEquals(List.of(), repair(tree(COIN + line.replace("\\\\", "\\") + "\n")).changes());
     }

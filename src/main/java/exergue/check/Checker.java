@@ -20,13 +20,17 @@ import exergue.check.rules.DateOutsideRuler;
 import exergue.check.rules.DensityBeyondAlloy;
 import exergue.check.rules.DiameterMeaningNotSaid;
 import exergue.check.rules.EraDateDisagrees;
+import exergue.check.rules.EraDateOutsideRuler;
 import exergue.check.rules.ExactFindSpotPrinted;
 import exergue.check.rules.FigureThatApplies;
 import exergue.check.rules.FindNumberUsedTwice;
 import exergue.check.rules.FindSpotNeverUsed;
+import exergue.check.rules.GroupValueOfNoCoin;
 import exergue.check.rules.HandsDisagree;
 import exergue.check.rules.IdUsedTwice;
+import exergue.check.rules.LegendNearType;
 import exergue.check.rules.LimitsReversed;
+import exergue.check.rules.MeasuredAfterPublication;
 import exergue.check.rules.MintNeverUsed;
 import exergue.check.rules.NoStandardWork;
 import exergue.check.rules.OvalDirectionNotSaid;
@@ -35,19 +39,24 @@ import exergue.check.rules.PhotographWithoutCredit;
 import exergue.check.rules.PhotographWithoutPermission;
 import exergue.check.rules.PhotographWithoutWidth;
 import exergue.check.rules.PictureNotShown;
+import exergue.check.rules.ProvenanceDateImpossible;
 import exergue.check.rules.ProvenanceOutOfOrder;
 import exergue.check.rules.ProvenanceStepTwice;
+import exergue.check.rules.ProvenanceYearDisagrees;
 import exergue.check.rules.ReadingNotGiven;
 import exergue.check.rules.ReferenceGivenTwice;
+import exergue.check.rules.ReferenceNumberIncomplete;
+import exergue.check.rules.ReferenceRangeBackwards;
 import exergue.check.rules.RequiredByHouse;
 import exergue.check.rules.RulerNeverUsed;
 import exergue.check.rules.SideRepeatsType;
 import exergue.check.rules.SidesNotDescribed;
+import exergue.check.rules.ThisCoinClaimedTwice;
 import exergue.check.rules.TotalDoesNotAddUp;
 import exergue.check.rules.TwoDiametersWanted;
-import exergue.check.rules.GroupValueOfNoCoin;
 import exergue.check.rules.TypeWithoutCoins;
 import exergue.check.rules.UndeclaredConvention;
+import exergue.check.rules.UnifaceWithTwoSides;
 import exergue.check.rules.UnknownCollection;
 import exergue.check.rules.UnknownEra;
 import exergue.check.rules.UnknownFindSpot;
@@ -88,7 +97,10 @@ public final class Checker {
             new WorkNeverCited(), new WorkNotListed(), new NoStandardWork(), new CollectionNeverUsed(), new FindSpotNeverUsed(), new ExactFindSpotPrinted(),
             new PhotographWithoutCredit(), new PictureNotShown(), new PhotographWithoutPermission(),
             new RequiredByHouse(), new CoinEnteredTwice(), new PhotographUsedTwice(), new ReferenceGivenTwice(), new ProvenanceStepTwice(),
-            new SideRepeatsType(), new TotalDoesNotAddUp());
+            new SideRepeatsType(), new TotalDoesNotAddUp(),
+            new LegendNearType(), new UnifaceWithTwoSides(), new EraDateOutsideRuler(), new ProvenanceDateImpossible(),
+            new ProvenanceYearDisagrees(), new MeasuredAfterPublication(), new ReferenceRangeBackwards(), new ReferenceNumberIncomplete(),
+            new ThisCoinClaimedTwice());
 
     private Checker() { }
 

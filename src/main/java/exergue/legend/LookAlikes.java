@@ -3,6 +3,7 @@ package exergue.legend;
 import java.lang.Character.UnicodeScript;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -47,9 +48,17 @@ public final class LookAlikes {
         }
         char letter = legend.charAt(first);
         String own = greekWord ? "Greek" : "Latin";
+        String replacement = String.valueOf(meant.charAt(strangers.indexOf(letter)));
         remarks.add(new Remark(LegendFault.MIXED_ALPHABETS, legend.codePointCount(0, first), 1, "The word “" + word.group() + "” is "
                 + own + ", but its “" + letter + "” is the " + (greekWord ? "Latin" : "Greek") + " letter that looks like it.",
-                "Type the " + own + " “" + meant.charAt(strangers.indexOf(letter)) + "” in its place."));
+                "Type the " + own + " “" + replacement + "” in its place.",
+                isCertain(word.group(), foreign, meant) ? Optional.of(replacement) : Optional.empty()));
+    }
+
+    /** Two letters of the word, or more, that the other alphabet has not even in look: then it cannot be a word of that one. */
+    private static boolean isCertain(String word, UnicodeScript foreign, String alike) {
+        return word.codePoints().filter(point -> Character.isLetter(point) && UnicodeScript.of(point) != foreign
+                && alike.indexOf(point) < 0).count() > 1;
     }
 
     private static int count(String text, UnicodeScript script) {

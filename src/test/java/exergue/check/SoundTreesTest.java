@@ -8,9 +8,12 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What must not be reported. */
 class SoundTreesTest {
+
+    private static final String CITING = "title: Coins of the Coast\nlanguage: en\nparts: {body: [catalogue, works]}\n";
 
     @Test
     void aSoundTreeHasNoFindings() {
@@ -112,5 +115,46 @@ class SoundTreesTest {
                 .with("types/owl-obol.yaml", SmallTree.TYPE.replace("owl-drachm", "owl-obol").replace("drachm", "obol"))
                 .with("coins/lk-3.yaml", SmallTree.COIN.replace("lk-1", "lk-3").replace("owl-drachm", "owl-obol") + "dies: {obverse: O1}\n");
         assertEquals(List.of(), anew.codes());
+    }
+
+    /** Remains, breaks, other forms of a letter, marked faults of the cutter, and legends that are another altogether. */
+    @ParameterizedTest
+    @ValueSource(strings = {"ΛΑΚΟΝΘ[ΙΩΝ ΔΗΜΟΥ]", "[ΛΑΚΟ]ΝΘΙΩΝ – ΔΗΜΟΥ", "[....]ΝΘΙΩΝ ΔΗΜΟΥ", "[– – –]ΩΝ ΔΗΜΟΥ", "ΛΑΚΟΝΘΙΩΝ Δ(ΗΜΟΥ)",
+        "ΛΑΚΟΝ⟨Θ⟩ΙΩΝ ΔΗΜΟΥ", "ΛΑΚΟ{Ο}ΝΘΙΩΝ ΔΗΜΟΥ", "ΛΑΚ", "ΑΝΔΡΩΝΟϹ ΑΡΧΟΝΤΟϹ", "ΛΑ̣Κ̣ΟΝΘΙΩΝ | ΔΗΜΟΥ"})
+    void legendsThatAreWhatIsLeftOfThatOfTheTypeOrAnother(String legend) {
+        assertEquals(List.of(), new SmallTree().with("types/owl-drachm.yaml", SmallTree.TYPE.replace("ΛΑΚ", "ΛΑΚΟΝΘΙΩΝ ΔΗΜΟΥ"))
+                .with("coins/lk-1.yaml", SmallTree.COIN + "reverse: {legend: \"" + legend + "\"}\n").codes());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"sale of 1897, lot 1502 | 1897", "bought before 1880 | 1875", "an old collection, by 1868 | 1860~",
+        "in trade 1868–71 | 1870", "lot 1502 of a sale | 1897", "given to the museum | 1911", "sale of 1897 | 189X", "inv. 1913 | 1958"})
+    void wordsAndDatesOfAProvenanceThatGoTogether(String words, String date) {
+        assertEquals(List.of(), new SmallTree().with("coins/lk-1.yaml", SmallTree.COIN + "provenance:\n  - {words: \"" + words
+                + "\", date: " + date + "}\n").codes());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"pp. 198–214", "214–18", "7–9", "12-3", "1.4-2", "pl. IV, 12", "SV 12/40", "12 P", "P 312", "p. 12", "no. 4"})
+    void numbersThatCanBeLookedUp(String number) {
+        assertEquals(List.of(), new SmallTree().with("works.yaml", "hallam: {sign: Hallam, title: Coins}\n")
+                .with("catalogue.yaml", CITING)
+                .with("coins/lk-1.yaml", SmallTree.COIN + "references: [{work: hallam, number: '" + number + "'}]\n").codes());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"p. 12", "vol. 2", "pl. IV", "'14'"})
+    void onePageOrPlateCanShowTwoCoins(String number) {
+        String claim = "references: [{work: hallam, number: " + number + ", relation: this coin}]\n";
+        assertEquals(List.of(), new SmallTree().with("works.yaml", "hallam: {sign: Hallam, title: Coins}\n")
+                .with("catalogue.yaml", CITING)
+                .with("coins/lk-1.yaml", SmallTree.COIN + claim)
+                .withCoin("lk-2", "3.91 g", number.equals("'14'") ? claim.replace("this coin", "same dies") : claim).codes());
+    }
+
+    @Test
+    void aLegendOnTheOneSideOfAUnifaceCoinIsNoSecondSide() {
+        assertEquals(List.of(), new SmallTree().with("types/owl-drachm.yaml", SmallTree.TYPE + "uniface: yes\n")
+                .with("coins/lk-1.yaml", SmallTree.COIN.replace(", axis: 6 h", "") + "reverse: {legend: \"ΛΑ[Κ]\"}\ndies: {reverse: R1}\n").codes());
     }
 }

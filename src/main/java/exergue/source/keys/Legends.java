@@ -1,12 +1,15 @@
 package exergue.source.keys;
 
 import exergue.finding.Code;
+import exergue.finding.Finding;
+import exergue.finding.Place;
 import exergue.finding.Severity;
 import exergue.legend.Legend;
 import exergue.legend.LegendFault;
 import exergue.legend.LegendParser;
 import exergue.legend.LookAlikes;
 import exergue.legend.Parsed;
+import exergue.legend.Remark;
 import exergue.model.Written;
 import exergue.source.shape.Site;
 import exergue.source.shape.Text;
@@ -48,8 +51,16 @@ public final class Legends {
     private static Optional<Written<Legend>> legend(Scalar text, Site site) {
         Parsed parsed = LegendParser.parse(text.text());
         Stream.concat(parsed.remarks().stream(), LookAlikes.in(text.text()).stream())
-                .forEach(remark -> site.report(CODES.get(remark.fault()), text.at(remark.offset(), remark.length()),
-                        remark.what(), remark.remedy()));
+                .forEach(remark -> site.report(finding(remark, text, site)));
         return Optional.of(new Written<>(parsed.legend(), text.place()));
+    }
+
+    private static Finding finding(Remark remark, Scalar text, Site site) {
+        Place place = text.at(remark.offset(), remark.length());
+        Finding finding = Finding.of(CODES.get(remark.fault()), place, site.path(), remark.what(), remark.remedy());
+        int from = text.text().offsetByCodePoints(0, remark.offset());
+        String was = text.text().substring(from, text.text().offsetByCodePoints(from, remark.length()));
+        return remark.meant().filter(meant -> place.length() == remark.length())
+                .map(meant -> finding.withEditAt(place, was, meant)).orElse(finding);
     }
 }
