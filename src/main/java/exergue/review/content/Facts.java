@@ -26,11 +26,11 @@ import java.util.TreeMap;
 public final class Facts {
 
     /** Follows from what is said elsewhere, or is the name the entry goes by. */
-    private static final Set<String> PASSED_OVER = Set.of("Measurement.convention", "Chapter.path", "Metal.id", "Era.id",
+    static final Set<String> PASSED_OVER = Set.of("Measurement.convention", "Chapter.path", "Metal.id", "Era.id",
             "FormerNumber.coin", "id", "alsoMeasured.by");
 
     /** Names of the model that no author knows; what is in them stands as if it were one level up. */
-    private static final Set<String> TRANSPARENT = Set.of("Measurement.readings", "Limits.spans", "Work.description", "Item.item");
+    static final Set<String> TRANSPARENT = Set.of("Measurement.readings", "Limits.spans", "Work.description", "Item.item");
 
     private static final String WITHHELD = "an exact place, which is not shown";
 

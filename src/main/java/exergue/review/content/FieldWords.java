@@ -1,12 +1,21 @@
 package exergue.review.content;
 
+import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** What the trade calls a field. A field that is not in the table is called by the names the model has for it. */
 public final class FieldWords {
 
-    /** Words by section and path; "{}" stands for the one that is meant of several. */
-    private static final Map<String, String> WORDS = Map.ofEntries(
+    /**
+     * Words by section and path. "{}" stands for the one that is meant of several; a path that ends in "*" is for all that
+     * have no entry of their own, and "{*}" for the name they end in.
+     */
+    private static final SortedMap<String, String> WORDS = new TreeMap<>(Map.ofEntries(
             Map.entry("coins type", "type"),
             Map.entry("coins number", "pinned number"),
             Map.entry("coins measured.by", "measured by"),
@@ -80,7 +89,6 @@ public final class FieldWords {
             Map.entry("style prefer", "hands in order of preference"),
             Map.entry("style rows", "rows of specimens"),
             Map.entry("style coinOrder", "order of coins"),
-            Map.entry("style words", "word for {}"),
             Map.entry("style metals.sign", "sign of the metal {}"),
             Map.entry("style metals.name", "name of the metal {}"),
             Map.entry("plan front", "parts of the front matter"),
@@ -108,18 +116,135 @@ public final class FieldWords {
             Map.entry("works people", "{}"),
             Map.entry("works dates.parts", "{}"),
             Map.entry("conventions turning.anticlockwise", "axis counted anticlockwise"),
+            Map.entry("apparatus edition", "name of the earlier edition"),
+            Map.entry("apparatus pictures", "credits of pictures in chapters"),
+            Map.entry("chapters title", "title"),
+            Map.entry("citationStyle ", "file of the style"),
+            Map.entry("coins measured.unread.*", "{*} that is not read"),
+            Map.entry("coins alsoMeasured.unread.*", "{*} by {} that is not read"),
+            Map.entry("coins countermark", "countermark"),
+            Map.entry("excused", "finding excused"),
+            Map.entry("coins photograph.scale.coin", "scale of the photograph, the coin"),
+            Map.entry("coins photograph.scale.paper", "scale of the photograph, on paper"),
+            Map.entry("coins provenance", "provenance"),
+            Map.entry("name", "name"),
+            Map.entry("collections place", "place"),
+            Map.entry("sign", "sign"),
+            Map.entry("conventions cleaning", "state of the coins when measured"),
+            Map.entry("conventions decimalComma", "decimal comma"),
+            Map.entry("conventions shortTitle", "short title"),
+            Map.entry("conventions title", "title"),
+            Map.entry("conventions work", "work the figures come from"),
+            Map.entry("findSpots compared.others", "finds compared, other coins"),
+            Map.entry("findSpots compared.periods", "finds compared, by period"),
+            Map.entry("findSpots compared.title", "finds compared"),
+            Map.entry("groups by", "what divides the group"),
+            Map.entry("groups coins.*", "coins of the group by {*}"),
+            Map.entry("groups standard.name", "name of the weight standard"),
+            Map.entry("groups standard.pieces", "pieces struck from the standard"),
+            Map.entry("groups standard.weight", "weight standard"),
+            Map.entry("groups steps", "steps of the frequency table"),
+            Map.entry("groups wear.rate", "loss by wear in a year"),
+            Map.entry("groups wear.why", "source of the loss by wear"),
+            Map.entry("groups wear.years", "years of wear"),
+            Map.entry("plan onRight", "parts that open on the right"),
+            Map.entry("rulers dates", "dates"),
+            Map.entry("style dates.bareFrom", "first year without AD"),
+            Map.entry("style dates.centuries", "form of centuries"),
+            Map.entry("style dates.circa", "word for about in dates"),
+            Map.entry("style dates.ends", "ends of spans of years"),
+            Map.entry("style dates.eraWords", "words for BC and AD"),
+            Map.entry("style dates.language", "language of dates"),
+            Map.entry("style dates.uncertain", "sign of an uncertain date"),
+            Map.entry("style dieNames", "where the names of dies begin anew"),
+            Map.entry("style eras.reckoning.firstYear", "first year of the era {}"),
+            Map.entry("style eras.reckoning.straddling", "whether years of the era {} fall in two"),
+            Map.entry("style indexes.by", "what indexes give"),
+            Map.entry("style indexes.crossReferences", "what cross-references give"),
+            Map.entry("style indexes.greek", "place of Greek in indexes"),
+            Map.entry("style pictures.colours", "colours of pictures"),
+            Map.entry("style pictures.ground", "ground of pictures"),
+            Map.entry("style pictures.scale.coin", "scale of pictures, the coin"),
+            Map.entry("style pictures.scale.paper", "scale of pictures, on paper"),
+            Map.entry("style pictures.scaleBar", "scale bar on plates"),
+            Map.entry("style pictures.small.below", "diameter below which coins are enlarged"),
+            Map.entry("style pictures.small.scale.coin", "scale of small coins, the coin"),
+            Map.entry("style pictures.small.scale.paper", "scale of small coins, on paper"),
+            Map.entry("style quotes.open", "opening quotation mark"),
+            Map.entry("style quotes.close", "closing quotation mark"),
+            Map.entry("style quotes.innerOpen", "opening quotation mark within a quotation"),
+            Map.entry("style quotes.innerClose", "closing quotation mark within a quotation"),
+            Map.entry("style rules.excused", "findings excused in files"),
+            Map.entry("style rules.ofCoins.*", "what coins must have ({*})"),
+            Map.entry("style rules.ofTypes", "what types must have"),
+            Map.entry("style rules.treatments", "what findings weigh"),
+            Map.entry("style rules.wordings", "words of the house"),
+            Map.entry("style words.*", "word for “{*}”"),
+            Map.entry("templates own", "folder of own templates"),
+            Map.entry("templates set", "template set"),
+            Map.entry("title authors", "authors"),
+            Map.entry("title imprint", "imprint"),
+            Map.entry("title language", "language"),
+            Map.entry("title notice", "notice"),
+            Map.entry("title place", "place of publication"),
+            Map.entry("title publisher", "publisher"),
+            Map.entry("title series", "series"),
+            Map.entry("title subtitle", "subtitle"),
+            Map.entry("title title", "title"),
+            Map.entry("title year", "year"),
+            Map.entry("types alloy", "alloy"),
+            Map.entry("types date", "date"),
+            Map.entry("types denomination", "denomination"),
+            Map.entry("types issue", "issue"),
+            Map.entry("types keywords", "keywords for the index"),
+            Map.entry("types limits.thickness.from", "least thickness expected"),
+            Map.entry("types limits.thickness.to", "greatest thickness expected"),
+            Map.entry("types limits.density.from", "least density expected"),
+            Map.entry("types limits.density.to", "greatest density expected"),
+            Map.entry("types limits.axis.from", "first axis expected"),
+            Map.entry("types limits.axis.to", "last axis expected"),
+            Map.entry("types limits.surface.from", "least surface expected"),
+            Map.entry("types limits.surface.to", "greatest surface expected"),
+            Map.entry("types making", "how it was made"),
+            Map.entry("types metal", "metal"),
+            Map.entry("types mint", "mint"),
+            Map.entry("types ruler", "ruler"),
+            Map.entry("types shape", "shape"),
+            Map.entry("types uniface", "uniface"),
+            Map.entry("works authors", "authors"),
+            Map.entry("works dates.circa", "whether the date is approximate"),
+            Map.entry("works dates.literal", "date"),
+            Map.entry("works in", "journal, series or volume it is in"),
+            Map.entry("works rest", "volume, place and pages"),
+            Map.entry("works standard", "standard work"),
+            Map.entry("works title", "title"),
+            Map.entry("works type", "kind of work"),
+            Map.entry("works year", "year"),
             Map.entry("order", "order in the book"),
-            Map.entry("files ", "content"));
+            Map.entry("files ", "content")));
 
     private FieldWords() { }
 
     /** "weight", "reference hallam-1931", "obverse die" */
     public static String of(Section section, Field field) {
-        String known = WORDS.getOrDefault(section.name() + " " + field.path(), WORDS.get(field.path()));
-        if (known != null) {
-            return known.replace("{}", field.of());
+        Optional<String> known = known(section, field.path());
+        if (known.isPresent()) {
+            return known.get().replace("{}", field.of());
         }
         String words = Section.spelt(field.path().replace('.', ' '));
         return field.of().isEmpty() ? words : words + " of " + field.of();
+    }
+
+    /** Every section and path of the table. */
+    static List<String> all() {
+        return List.copyOf(WORDS.keySet());
+    }
+
+    /** What stands in the table. */
+    static Optional<String> known(Section section, String path) {
+        int end = path.lastIndexOf('.') + 1;
+        String last = Section.spelt(path.substring(end)).replace('-', ' ');
+        return Stream.of(section.name() + " " + path, path, section.name() + " " + path.substring(0, end) + "*").map(WORDS::get)
+                .filter(Objects::nonNull).findFirst().map(words -> words.replace("{*}", last));
     }
 }

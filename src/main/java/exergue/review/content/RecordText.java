@@ -6,6 +6,8 @@ import exergue.legend.Legend;
 import exergue.measure.Alloy;
 import exergue.measure.Reading;
 import exergue.measure.Unit;
+import exergue.model.Excuse;
+import exergue.model.ExcusedIn;
 import exergue.model.Inline;
 import exergue.model.Phrase;
 import exergue.model.Provenance;
@@ -20,6 +22,9 @@ import java.util.stream.Collectors;
 
 /** Any value of the model as one line of text; places in files are no part of it. */
 final class RecordText {
+
+    private static final List<Class<?>> ONE_TEXT = List.of(Dating.class, Legend.class, Unit.class, Alloy.class, Reading.class,
+            Phrase.class, Reference.class, Provenance.class, Excuse.class, ExcusedIn.class);
 
     private RecordText() { }
 
@@ -57,9 +62,11 @@ final class RecordText {
 
     /** True for what an author writes as one value, though the model takes it apart. */
     static boolean isOneText(Object value) {
-        return !(value instanceof Record) || value instanceof Dating || value instanceof Legend || value instanceof Unit
-                || value instanceof Alloy || value instanceof Reading || value instanceof Phrase || value instanceof Reference
-                || value instanceof Provenance;
+        return isOneText(value.getClass());
+    }
+
+    static boolean isOneText(Class<?> kind) {
+        return !kind.isRecord() || ONE_TEXT.stream().anyMatch(one -> one.isAssignableFrom(kind));
     }
 
     private static String oneText(Record record) {
@@ -78,6 +85,11 @@ final class RecordText {
         } else if (record instanceof Provenance step) {
             return step.words().value() + step.date().map(date -> " [" + date.value().edtf() + "]").orElse("")
                     + step.under().map(under -> " [indexed under " + under.value() + "]").orElse("");
+        }
+        if (record instanceof Excuse excuse) {
+            return excuse.finding() + ", because: " + excuse.because();
+        } else if (record instanceof ExcusedIn excused) {
+            return excused.file() + excused.entry().map(entry -> ", " + entry).orElse("") + ": " + oneText(excused.excuse());
         }
         Reference reference = (Reference) record;
         boolean plain = reference.relation() == Reference.Relation.SAME_TYPE;

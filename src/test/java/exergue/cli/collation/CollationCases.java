@@ -51,8 +51,13 @@ final class CollationCases {
         cases.put("date", c -> c.with(TYPE, "-0319~/-0300~", "-0319~/-0309~"));
         cases.put("damage", c -> c.withMore(COIN, "damage: [chipped]\n"));
         cases.put("provenance", c -> c.withMore(COIN, "provenance: [{words: Orrin cabinet, date: 1902, under: Orrin}]\n"));
+        cases.put("excused", c -> c.withMore(COIN, "excused: [{finding: weight-far-off, because: plated}]\n")
+                .withMore("house-style.yaml", "words: {methods: On measuring}\nexcused: [{in: works.yaml, entry: orrin, finding: work-never-cited, "
+                        + "because: the first list}]\n"));
         cases.put("note", c -> c.withMore(COIN, "note: The flan is *cracked*; see [type:bull].\n"));
         cases.put("new-die-link", c -> c.with("coins/lk-3.yaml", "reverse: R3", "reverse: R1"));
+        cases.put("dies-numbered-by-mint", c -> c.withMore("house-style.yaml", "die-names: by mint\n")
+                .with("coins/ma-1.yaml", "obverse: O9, reverse: R9", "obverse: O1, reverse: R4").with("coins/lk-3.yaml", "reverse: R3", "reverse: R1"));
         cases.put("die-link-gone", c -> c.with("coins/lk-6.yaml", "reverse: R5", "reverse: R6"));
     }
 
