@@ -7,5 +7,7 @@ set "JAVA=java"
 if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "JAVA=%JAVA_HOME%\bin\java.exe"
 set "ARCHIVE="
 if exist "%~dp0exergue.jsa" set ARCHIVE="-XX:SharedArchiveFile=%~dp0exergue.jsa"
-"%JAVA%" -Xlog:disable -Xlog:all=error:stderr -XX:TieredStopAtLevel=1 -XX:+UseSerialGC %EXERGUE_JAVA% %ARCHIVE% -jar "%~dp0exergue.jar" %*
+set "SETTINGS=-XX:+IgnoreUnrecognizedVMOptions -XX:TieredStopAtLevel=1 -XX:C1MaxInlineSize=20 -XX:C1MaxInlineLevel=4"
+set "SETTINGS=%SETTINGS% -XX:+UseParallelGC -XX:-UseAdaptiveSizePolicy -XX:InitialRAMPercentage=5 -Xmn96m -XX:MaxTenuringThreshold=0"
+"%JAVA%" -Xlog:disable -Xlog:all=error:stderr %SETTINGS% %EXERGUE_JAVA% %ARCHIVE% -jar "%~dp0exergue.jar" %*
 exit /b %ERRORLEVEL%

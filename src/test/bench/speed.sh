@@ -8,7 +8,8 @@ cd "$(dirname "$0")/../../.."
 home=$PWD
 rounds=${1:-5}
 coins=${2:-2000}
-flags="-XX:TieredStopAtLevel=1 -XX:+UseSerialGC"
+flags="-XX:TieredStopAtLevel=1 -XX:C1MaxInlineSize=20 -XX:C1MaxInlineLevel=4"
+flags="$flags -XX:+UseParallelGC -XX:-UseAdaptiveSizePolicy -XX:InitialRAMPercentage=5 -Xmn96m -XX:MaxTenuringThreshold=0"
 
 mvn -q -B package -DskipTests
 mvn -q -B test-compile exec:java -Dexec.classpathScope=test -Dexec.mainClass=exergue.bench.Bench \

@@ -91,11 +91,20 @@ public final class Exergue {
     }
 
     /**
+     * Gets ready beside other work what is needed to read any source and to set any book. {@link #check} does so itself; who
+     * calls it sooner gains the time between. Returns at once.
+     */
+    public static void headStart() {
+        ForkJoinPool.commonPool().submit(SourceReader::getReady);
+        HeadStart.faces();
+    }
+
+    /**
      * Reads the source, arranges the book, and says everything that is wrong with them. The checks look at the
      * catalogue and at nothing else, and so run while the book is arranged.
      */
     public static Checked check(Tree source, Progress progress) throws IOException {
-        HeadStart.take();
+        headStart();
         progress.starts(Stage.READ);
         Loaded loaded = SourceReader.read(source);
 
@@ -184,8 +193,10 @@ public final class Exergue {
         Book book = checked.book().get();
 
         progress.starts(Stage.TYPESET);
+        HeadStart.writing();
         ForkJoinTask<Stamp> stamp = ForkJoinPool.commonPool().submit(() -> stamp(checked.source()));
-        Setting setting = Setting.of(catalogue, checked.printed(), stamp::join, progress::reached);
+        DataBeside beside = new DataBeside(pages -> DataRows.of(catalogue, book, pages), enclosed.data());
+        Setting setting = Setting.of(catalogue, checked.printed(), stamp::join, progress::reached).telling(beside::know);
         try (SetBook set = set(checked, catalogue, setting)) {
             Findings findings = Judgement.of(checked.findings().and(set.findings()), checked.catalogue());
             if (findings.hasErrors()) {
@@ -193,11 +204,11 @@ public final class Exergue {
             }
 
             progress.starts(Stage.WRITE);
-            List<DataRow> rows = DataRows.of(catalogue, book, set.pages());
-            List<Attachment> data = enclosed.data().apply(rows);
-            set.write(enclosed.origin(), data, prints.book());
+            DataBeside.Data data = beside.of(set.pages());
+            set.write(enclosed.origin(), data.files(), prints.book());
             Findings asked = prints.press().isPresent() ? set.writeForPress(prints.press().get()) : Findings.none();
-            return new Made(Optional.of(new Publication(set.book(), set.pages().pages(), rows, data, checked.printed())), Judgement.of(findings.and(asked), checked.catalogue()));
+            return new Made(Optional.of(new Publication(set.book(), set.pages().pages(), data.rows(), data.files(), checked.printed())),
+                    Judgement.of(findings.and(asked), checked.catalogue()));
         }
     }
 

@@ -1,9 +1,11 @@
 package exergue.cli;
 
+import exergue.Exergue;
 import exergue.cli.report.Ink;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Set;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
@@ -12,6 +14,7 @@ import picocli.CommandLine.Help.Ansi;
 final class CommandRun {
 
     private static final int HELP_WIDTH = 100;
+    private static final Set<String> READING = Set.of("typeset", "check");
 
     private final Terminal terminal;
     private final List<?> commands;
@@ -33,6 +36,7 @@ final class CommandRun {
     /** Never throws; returns one of the codes of {@link ExitCode}. */
     int run(String... arguments) {
         try {
+            getReady(arguments);
             return commandLine(called(arguments)).execute(arguments);
         } catch (OutOfMemoryError e) {
             return say(ExitCode.BROKEN, outOfMemory(Runtime.getRuntime().maxMemory()));
@@ -40,6 +44,13 @@ final class CommandRun {
             return ownFault(e);
         } finally {
             terminal.flush();
+        }
+    }
+
+    /** What these commands need beside their own entries is made while their words are looked through. */
+    private static void getReady(String... arguments) {
+        if (arguments.length > 0 && READING.contains(arguments[0])) {
+            Exergue.headStart();
         }
     }
 

@@ -54,7 +54,7 @@ public final class DatingParser {
             kind = "a set of dates";
         } else if (TIME.matcher(text).matches()) {
             kind = "a time of day";
-        } else if (text.matches(".*[ES].*") && EXPONENT_OR_SIGNIFICANT.matcher(text).matches()) {
+        } else if ((text.indexOf('E') >= 0 || text.indexOf('S') >= 0) && EXPONENT_OR_SIGNIFICANT.matcher(text).matches()) {
             kind = "a year with an exponent or with significant digits";
         } else {
             return Optional.empty();

@@ -1,9 +1,12 @@
 package exergue.edition;
 
 import exergue.edition.methods.Passage;
+import java.util.regex.Pattern;
 
 /** A capital at the beginning, one full stop at the end. */
 final class Sentence {
+
+    private static final Pattern CLOSED = Pattern.compile("[.!?…]\u202F?[”’»›“‘\"']?\\z");
 
     private Sentence() { }
 
@@ -14,6 +17,6 @@ final class Sentence {
 
     /** What is still to be set after these words: nothing where an abbreviation or the sentence itself has closed them. */
     static String stop(String words) {
-        return words.matches("(?s).*[.!?…]\u202F?[”’»›“‘\"']?") ? "" : ".";
+        return CLOSED.matcher(words).find() ? "" : ".";
     }
 }

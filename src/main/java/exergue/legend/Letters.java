@@ -4,6 +4,7 @@ import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 
 /** The forms of a legend. */
 final class Letters {
@@ -12,6 +13,7 @@ final class Letters {
     static final int TIE = 0x361;
 
     private static final String LOST = "– – –";
+    private static final Pattern NEITHER_LETTER_NOR_FIGURE = Pattern.compile("[^\\p{L}\\p{N}]");
 
     private Letters() { }
 
@@ -83,8 +85,8 @@ final class Letters {
     }
 
     private static String folded(String text) {
-        return Normalizer.normalize(text, Normalizer.Form.NFD).toUpperCase(Locale.ROOT)
-                .replace('Ϲ', 'Σ').replaceAll("[^\\p{L}\\p{N}]", "");
+        String plain = Normalizer.normalize(text, Normalizer.Form.NFD).toUpperCase(Locale.ROOT).replace('Ϲ', 'Σ');
+        return NEITHER_LETTER_NOR_FIGURE.matcher(plain).replaceAll("");
     }
 
     static boolean isMark(int point) {

@@ -3,11 +3,14 @@ package exergue.measure;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** A die-axis: clock hours, degrees, or an arrow; {@code ↑↓} is obverse and reverse, as French books draw it. */
 final class AxisGrammar {
 
     private static final BigDecimal THIRTEEN = new BigDecimal("13");
+    private static final Pattern ARROWS = Pattern.compile("A+");
+    private static final Pattern FIGURE = Pattern.compile("-?FU?");
 
     private AxisGrammar() { }
 
@@ -20,11 +23,11 @@ final class AxisGrammar {
         if (shape.equals("AA") && ((Piece.Arrow) pieces.get(0)).eighths() == 0) {
             return arrow((Piece.Arrow) pieces.get(1), text, task);
         }
-        if (shape.matches("A+")) {
+        if (ARROWS.matcher(shape).matches()) {
             return task.stop(ReadingFault.ARROWS_UNCLEAR, "The arrows " + task.marks().quoted() + " do not give one die-axis.",
                     "Draw the reverse alone (↓), or the obverse upright and then the reverse (↑↓).");
         }
-        if (!shape.matches("-?FU?")) {
+        if (!FIGURE.matcher(shape).matches()) {
             return Misfit.explain(pieces, shape, task);
         }
         boolean negative = shape.startsWith("-");

@@ -1,9 +1,12 @@
 package exergue.measure;
 
 import java.math.BigDecimal;
+import java.util.regex.Pattern;
 
 /** Decides what a point or a comma among digits means. The convention says which is the decimal mark; nothing is guessed. */
 final class DecimalMarks {
+
+    private static final Pattern PERHAPS_MINUTES = Pattern.compile("[0-9]+[.,](15|30|45)");
 
     private DecimalMarks() { }
 
@@ -19,7 +22,7 @@ final class DecimalMarks {
         if (text.indexOf(other) >= 0) {
             return otherMark(digits, task, other, ours);
         }
-        if (task.kind() == Kind.AXIS && text.matches("[0-9]+[.,](15|30|45)")) {
+        if (task.kind() == Kind.AXIS && PERHAPS_MINUTES.matcher(text).matches()) {
             return minutes(digits, task);
         }
         BigDecimal value = new BigDecimal(text.replace(ours, '.'));

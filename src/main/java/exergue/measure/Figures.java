@@ -60,7 +60,7 @@ final class Figures {
         int to = parts.get(parts.size() - 1).to();
         int digits = 0;
         for (Piece part : parts) {
-            digits += part instanceof Piece.Digits d ? d.text().replaceAll("[^0-9]", "").length() : 0;
+            digits += part instanceof Piece.Digits d ? (int) d.text().chars().filter(c -> c >= '0' && c <= '9').count() : 0;
         }
         if (digits > MOST_DIGITS) {
             return task.stop(ReadingFault.TOO_MANY_DIGITS, from, to, "The figure " + task.marks().quoted(from, to)

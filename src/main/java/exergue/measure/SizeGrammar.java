@@ -4,11 +4,13 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** A diameter given as a number of a printed scale: {@code size 5}, {@code no. 5}, {@code Mionnet 5}. */
 final class SizeGrammar {
 
     private static final Set<String> WORDS = Set.of("size", "no", "nr", "№", "number", "mionnet", "mionnet's", "scale");
+    private static final Pattern NAMED = Pattern.compile("W{1,3}F");
 
     private SizeGrammar() { }
 
@@ -17,7 +19,7 @@ final class SizeGrammar {
         if (shape.equals("F")) {
             return task.convention().sizing().printing().isPresent() && task.bareUnit().isEmpty();
         }
-        return shape.matches("W{1,3}F") && pieces.stream()
+        return NAMED.matcher(shape).matches() && pieces.stream()
                 .allMatch(piece -> piece instanceof Piece.Figure || piece instanceof Piece.Word word && WORDS.contains(word.text()));
     }
 

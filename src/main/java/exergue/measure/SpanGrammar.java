@@ -3,9 +3,14 @@ package exergue.measure;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** One figure, or a range ({@code 17-19 mm}); for a diameter also two directions ({@code 18 x 17 mm}) or a size. */
 final class SpanGrammar {
+
+    private static final Pattern SINGLE = Pattern.compile("FU?");
+    private static final Pattern TWO_WAY = Pattern.compile("FU?×FU?");
+    private static final Pattern RANGE = Pattern.compile("FU?-FU?");
 
     private SpanGrammar() { }
 
@@ -15,9 +20,9 @@ final class SpanGrammar {
         if (task.kind() == Kind.DIAMETER && SizeGrammar.fits(pieces, shape, task)) {
             return SizeGrammar.read(text, task);
         }
-        boolean twoWay = shape.matches("FU?×FU?") && task.kind() == Kind.DIAMETER;
-        boolean range = shape.matches("FU?-FU?");
-        if (!twoWay && !range && !shape.matches("FU?")) {
+        boolean twoWay = task.kind() == Kind.DIAMETER && TWO_WAY.matcher(shape).matches();
+        boolean range = RANGE.matcher(shape).matches();
+        if (!twoWay && !range && !SINGLE.matcher(shape).matches()) {
             return Misfit.explain(pieces, shape, task);
         }
         Reading.Form form = twoWay ? Reading.Form.TWO_WAY : range ? Reading.Form.RANGE : Reading.Form.SINGLE;

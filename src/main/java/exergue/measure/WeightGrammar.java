@@ -3,16 +3,19 @@ package exergue.measure;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** A weight: one figure, or parts that add up, such as {@code 2 dwt 11 gr}. */
 final class WeightGrammar {
+
+    private static final Pattern PARTS = Pattern.compile("F|(FU)+");
 
     private WeightGrammar() { }
 
     static Step<Reading> read(Qualified text, Task task) {
         List<Piece> pieces = text.pieces();
         String shape = Piece.shape(pieces);
-        if (!shape.matches("F|(FU)+")) {
+        if (!PARTS.matcher(shape).matches()) {
             return Misfit.explain(pieces, shape, task);
         }
         return Amounts.in(pieces, task).then(parts -> ordered(parts, pieces, task)).then(parts -> {

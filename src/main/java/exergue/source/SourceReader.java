@@ -54,6 +54,11 @@ public final class SourceReader {
         this.entries = new EntryReader(texts, notebook);
     }
 
+    /** Sets up the tables of keys, which is otherwise done when the first file is read. */
+    public static void getReady() {
+        FileKind.all();
+    }
+
     /** @throws IOException if the disk fails, never because of what a file says */
     public static Loaded read(Tree tree) throws IOException {
         return new SourceReader(tree).read();

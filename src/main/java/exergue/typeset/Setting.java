@@ -1,5 +1,6 @@
 package exergue.typeset;
 
+import exergue.edition.PageMap;
 import exergue.files.Tree;
 import exergue.finding.Place;
 import exergue.model.Catalogue;
@@ -7,6 +8,7 @@ import exergue.model.HouseStyle.Rows;
 import exergue.model.TemplateChoice;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 
 /**
@@ -17,15 +19,21 @@ import java.util.function.Supplier;
  * @param rows      specimens in aligned rows or in running lines
  * @param written   where a coin or type is written, by its id, for findings
  * @param stamp     identifies this state of the source; asked for once the pages are set
+ * @param known     told where everything stands as soon as the pages are laid out, before they are printed; a book that is set
+ *                  more than once tells it each time
  * @param progress  told how far the work has come
  */
 public record Setting(Tree source, TemplateChoice templates, Rows rows, Map<String, Place> written, Supplier<Stamp> stamp,
-                      Progress progress) {
+                      Consumer<PageMap> known, Progress progress) {
 
     public static Setting of(Catalogue catalogue, Tree source, Supplier<Stamp> stamp, Progress progress) {
         Map<String, Place> written = new LinkedHashMap<>();
         catalogue.coins().forEach(coin -> written.put(coin.id().value(), coin.place()));
         catalogue.types().forEach(type -> written.putIfAbsent(type.id().value(), type.place()));
-        return new Setting(source, catalogue.templates(), catalogue.style().rows(), written, stamp, progress);
+        return new Setting(source, catalogue.templates(), catalogue.style().rows(), written, stamp, pages -> { }, progress);
+    }
+
+    public Setting telling(Consumer<PageMap> listener) {
+        return new Setting(source, templates, rows, written, stamp, listener, progress);
     }
 }

@@ -193,6 +193,7 @@ public final class Typesetter {
             SetPages pages = SetPages.read(renderer, values.marks(), front, blanks);
             new TooWide(renderer, setting.written(), Place.ofFile(files.shown("page.css")), findings::add)
                     .look(renderer.getRootBox(), "");
+            setting.known().accept(pages.map());
             setting.progress().reached("printing pages", 0, pages.count());
             pictures = PictureFinder.find(renderer);
             renderer.createPDFWithoutClosing();

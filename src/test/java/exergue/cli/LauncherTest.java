@@ -75,7 +75,7 @@ class LauncherTest {
     @Test
     void setsJavaForAShortRun() throws Exception {
         String settings = run(home.resolve("exergue")).out().get(0);
-        assertTrue(settings.contains("-XX:TieredStopAtLevel=1, -XX:+UseSerialGC"), settings);
+        assertTrue(settings.contains("-XX:TieredStopAtLevel=1, ") && settings.contains("-XX:+UseParallelGC, "), settings);
     }
 
     @Test

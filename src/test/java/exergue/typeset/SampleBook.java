@@ -94,7 +94,7 @@ final class SampleBook {
 
     static Setting setting(Tree tree, Rows rows, TemplateChoice templates) {
         return new Setting(tree, templates, rows, Map.of(), () -> new Stamp("0123456789abcdef".repeat(4)),
-                Progress.SILENT);
+                pages -> { }, Progress.SILENT);
     }
 
     static Book of(int types, int coins) {

@@ -33,7 +33,7 @@ class TooWideTest {
                 SampleBook.words("Catalogue"), List.of(new Entry("type.a", "1", List.of("Drachm"), List.of(), List.of(),
                 List.of(coin), List.of(), "Lykaia", "")))), List.of());
         Setting setting = new Setting(MemoryTree.ofText(Map.of()), TemplateChoice.USUAL, Rows.ALIGNED,
-                Map.of("lk-1", COIN), () -> new Stamp("0".repeat(32)), Progress.SILENT);
+                Map.of("lk-1", COIN), () -> new Stamp("0".repeat(32)), pages -> { }, Progress.SILENT);
         return Typesetter.typeset(book, setting, OutputStream.nullOutputStream()).findings().all().stream()
                 .map(f -> f.place() + " " + f.code().id() + " " + f.what()).toList();
     }

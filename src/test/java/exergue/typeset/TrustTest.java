@@ -54,7 +54,7 @@ class TrustTest {
 
     private Outcome outcome(Book book) throws Exception {
         Setting setting = new Setting(new FolderTree(source.getParent()), new TemplateChoice(TemplateSet.CORPUS, Optional.of("own")), Rows.ALIGNED, Map.of(),
-                () -> new Stamp("0".repeat(32)), Progress.SILENT);
+                () -> new Stamp("0".repeat(32)), pages -> { }, Progress.SILENT);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         TypesetBook set = Typesetter.typeset(book, setting, out);
         if (out.size() == 0) {
