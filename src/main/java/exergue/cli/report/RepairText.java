@@ -14,9 +14,14 @@ public final class RepairText {
         for (Repair.Change change : changes) {
             text.append(ink.strong(Harmless.oneLine(report.seen(change.file())) + ":" + change.line())).append(' ')
                     .append(ink.faint("[" + String.join(", ", change.codes()) + "]")).append('\n')
-                    .append("  - ").append(Harmless.oneLine(change.before())).append('\n')
-                    .append("  + ").append(Harmless.oneLine(change.after())).append("\n\n");
+                    .append("  - ").append(shown(change, change.before())).append('\n')
+                    .append("  + ").append(shown(change, change.after())).append("\n\n");
         }
         return text.toString();
+    }
+
+    private static String shown(Repair.Change change, String line) {
+        boolean heldBack = change.file().equals(HeldBack.FILE);
+        return Harmless.oneLine(heldBack ? HeldBack.in(List.of(line)).shown().get(0) : line);
     }
 }

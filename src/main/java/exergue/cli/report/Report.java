@@ -6,11 +6,15 @@ import exergue.finding.Findings;
 /**
  * What a renderer is given.
  *
- * @param findings of the whole run
+ * @param findings of the whole run; sentences come out without the exact find-spots they quote
  * @param tree     the source, for the lines the findings are about
  * @param source   the source folder as the reader typed it, so that printed places can be opened from where they are
  */
 public record Report(Findings findings, Tree tree, String source) {
+
+    public Report {
+        findings = HeldBackFindings.of(findings, tree);
+    }
 
     /** A path inside the tree as seen from where the command was started. */
     String seen(String file) {

@@ -15,12 +15,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** A YAML file with an unfinished merge in it, explained key by key instead of as a fault of YAML. */
 public final class ConflictedEntry {
 
     private static final String CHOOSE = "Keep the value that is right, once, and delete the lines with <<<<<<<, ======= "
             + "and >>>>>>>.";
+
+    /** The key of an exact find-spot, and whatever somebody has put under it. */
+    private static final Pattern EXACT = Pattern.compile("((?:.*\\.)?exact)(?:[.\\[].*)?");
 
     /** What stands where in one version. @param place in the file itself */
     private record Given(String text, Place place) { }
@@ -75,7 +80,7 @@ public final class ConflictedEntry {
 
     private Finding finding(String path, Optional<Given> one, Optional<Given> other, Optional<Optional<String>> base) {
         Place place = one.or(() -> other).orElseThrow().place();
-        Finding finding = Finding.of(ConflictWords.MERGE_CONFLICT, place, path, words(path, one, other, base, region(place)), CHOOSE);
+        Finding finding = Finding.of(ConflictWords.MERGE_CONFLICT, place, EXACT.matcher(path).replaceFirst("$1"), words(path, one, other, base, region(place)), CHOOSE);
         return one.isPresent() && other.isPresent()
                 ? finding.withRelated(other.get().place(), "what " + ConflictWords.label(region(place), Which.LOWER) + " has") : finding;
     }
@@ -84,8 +89,9 @@ public final class ConflictedEntry {
                                 Region region) {
         String upper = ConflictWords.label(region, Which.UPPER);
         String lower = ConflictWords.label(region, Which.LOWER);
-        if (path.equals("exact") || path.endsWith(".exact")) {
-            return "“" + path + "” is not the same in " + upper + " and in " + lower + "; it is a place that is not shown here.";
+        Matcher exact = EXACT.matcher(path);
+        if (exact.matches()) {
+            return "“" + exact.group(1) + "” is not the same in " + upper + " and in " + lower + "; it is a place that is not shown here.";
         }
         if (base.isPresent() && base.get().equals(text(one))) {
             return "Only " + lower + " has changed “" + path + "”: " + said(text(one)) + " became " + said(text(other)) + ".";

@@ -1,0 +1,119 @@
+package exergue.cli.report;
+
+import exergue.source.keys.FileKind;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * The lines of find-spots.yaml as they may be shown, for what a service prints can often be read by anybody. Exact places
+ * are held back, whether or not they may be printed, and so is everything that is not known to be none: the file may be
+ * broken, half merged, or have a key misspelt. Lines are looked at as they are written, since there may be no YAML to read.
+ *
+ * @param shown  each line, with a note in place of what is held back
+ * @param hidden what is held back of each line, if anything
+ */
+record HeldBack(List<String> shown, List<String> hidden) {
+
+    static final String FILE = FileKind.FIND_SPOTS.where();
+    static final String NOTE = "… (not shown)";
+
+    /** What stands after these keys is printed in the book, or says nothing of a place. */
+    private static final Set<String> SAFE = Set.of("name", "kind", "exact-may-be-printed", "compared-with", "title", "periods",
+            "period", "coins", "others");
+    private static final Pattern KEY = Pattern.compile("\\G(?:\"([^\"]*)\"|'([^']*)'|([^\\s:,{}\\[\\]\"'#][^:,{}\\[\\]#]*?))\\s*:(?=\\s|$)\\s*");
+    private static final Pattern STRUCTURE = Pattern.compile("\\G[\\s{}\\[\\],-]*");
+    /** A value never goes on over the key “exact”, or what may have been meant for it. */
+    private static final String NO_EXACT = "(?!(?i:ex[a-z]*t)\\s*:)";
+    private static final Pattern QUOTED = Pattern.compile("\\G(?:\"(?:" + NO_EXACT + "[^\"])*\"|'(?:" + NO_EXACT + "[^'])*')\\s*");
+    private static final Pattern FLOW_VALUE = Pattern.compile("\\G(?:" + NO_EXACT + "[^,{}#])*");
+    private static final Pattern BLOCK_VALUE = Pattern.compile("\\G(?:(?!\\s#)" + NO_EXACT + ".)*");
+    private static final Pattern MARK_OF_A_MERGE = Pattern.compile("(<{7}|={7}|>{7}|\\|{7}).*");
+
+    HeldBack {
+        shown = List.copyOf(shown);
+        hidden = List.copyOf(hidden);
+    }
+
+    static HeldBack in(List<String> lines) {
+        return new Walk().through(lines);
+    }
+
+    /** How many characters of a line are shown, the note not counted. @param line from 1 */
+    int visible(int line) {
+        String text = line < 1 || line > shown.size() ? "" : shown.get(line - 1);
+        return text.endsWith(NOTE) ? text.length() - NOTE.length() : Integer.MAX_VALUE;
+    }
+
+    /** From the first line to the last. */
+    private static final class Walk {
+
+        private final List<String> shown = new ArrayList<>();
+        private final List<String> hidden = new ArrayList<>();
+        /** Indentation of a key that is not shown, whose lines below it are not either; -1 where there is none. */
+        private int below = -1;
+        private int braces;
+
+        HeldBack through(List<String> lines) {
+            for (String line : lines) {
+                int end = line.isBlank() || MARK_OF_A_MERGE.matcher(line).matches() ? line.length() : visible(line);
+                shown.add(end < line.length() ? line.substring(0, end) + NOTE : line);
+                if (end < line.length()) {
+                    hidden.add(line.substring(end).strip());
+                }
+            }
+            return new HeldBack(shown, hidden);
+        }
+
+        private int visible(String line) {
+            int indent = line.length() - line.stripLeading().length();
+            if (below >= 0 && indent > below) {
+                return indent;
+            }
+            below = -1;
+            braces = indent == 0 ? 0 : braces;
+            int at = 0;
+            while (at < line.length()) {
+                int from = after(STRUCTURE, line, at);
+                braces = Math.max(0, braces + depth(line.substring(at, from)));
+                Matcher key = KEY.matcher(line);
+                if (from == line.length() || !key.find(from)) {
+                    return from;
+                }
+                at = value(line, from, key, indent);
+                if (at < 0) {
+                    return -at;
+                }
+            }
+            return at;
+        }
+
+        /** Where what follows the value begins; where the value is not shown, its beginning as a negative number. */
+        private int value(String line, int from, Matcher key, int indent) {
+            String name = key.group(1) != null ? key.group(1) : key.group(2) != null ? key.group(2) : key.group(3);
+            boolean isId = from == 0;
+            int start = key.end();
+            boolean nothing = start == line.length();
+            boolean opens = !nothing && "{[".indexOf(line.charAt(start)) >= 0;
+            if (SAFE.contains(name)) {
+                return opens ? start : after(braces > 0 ? FLOW_VALUE : BLOCK_VALUE, line, after(QUOTED, line, start));
+            }
+            if (isId && (nothing || opens)) {
+                return start;
+            }
+            below = indent;
+            return nothing ? line.length() : -start;
+        }
+
+        private static int depth(String structure) {
+            return (int) (structure.chars().filter(c -> c == '{').count() - structure.chars().filter(c -> c == '}').count());
+        }
+
+        private static int after(Pattern pattern, String line, int from) {
+            Matcher matcher = pattern.matcher(line);
+            return matcher.find(from) ? matcher.end() : from;
+        }
+    }
+}

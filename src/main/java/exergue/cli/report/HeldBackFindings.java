@@ -1,0 +1,77 @@
+package exergue.cli.report;
+
+import exergue.files.Tree;
+import exergue.finding.Excused;
+import exergue.finding.Finding;
+import exergue.finding.Findings;
+import exergue.finding.Place;
+import java.text.Normalizer;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Findings without the exact places that their sentences quote, and without edits of them. */
+final class HeldBackFindings {
+
+    private static final Pattern QUOTED = Pattern.compile("“([^“”]{3,})”");
+
+    private static final int FEWEST = 3;
+
+    private final HeldBack heldBack;
+    private final String hidden;
+
+    private HeldBackFindings(HeldBack heldBack) {
+        this.heldBack = heldBack;
+        this.hidden = even(String.join(" ", heldBack.hidden()));
+    }
+
+    /** However a message may write it: accents in one character, single spaces. */
+    private static String even(String text) {
+        return Normalizer.normalize(text, Normalizer.Form.NFC).replaceAll("\\s+", " ").strip();
+    }
+
+    static Findings of(Findings findings, Tree tree) {
+        boolean concerned = findings.all().stream().anyMatch(HeldBackFindings::isConcerned)
+                || findings.excused().stream().anyMatch(one -> isConcerned(one.finding()));
+        if (!concerned) {
+            return findings;
+        }
+        HeldBackFindings here = new HeldBackFindings(HeldBack.in(SourceLines.asWritten(tree, HeldBack.FILE)));
+        return Findings.of(findings.all().stream().map(here::of).toList(), findings.excused().stream()
+                .map(one -> new Excused(here.of(one.finding()), one.because(), one.where())).toList());
+    }
+
+    private static boolean isConcerned(Finding finding) {
+        return isHere(finding.place()) || finding.related().stream().anyMatch(other -> isHere(other.place()));
+    }
+
+    private static boolean isHere(Place place) {
+        return place.file().equals(HeldBack.FILE);
+    }
+
+    private Finding of(Finding finding) {
+        if (!isConcerned(finding)) {
+            return finding;
+        }
+        List<Finding.Related> related = finding.related().stream()
+                .map(other -> new Finding.Related(other.place(), words(other.what()))).toList();
+        Optional<Finding.SafeEdit> edit = finding.edit().filter(one -> !reaches(one.place()));
+        return new Finding(finding.code(), finding.place(), finding.path(), words(finding.what()), words(finding.remedy()), related, edit);
+    }
+
+    /** Whether it takes in something that is held back. */
+    private boolean reaches(Place place) {
+        return isHere(place) && place.column() + Math.max(0, place.length() - 1) > heldBack.visible(place.line());
+    }
+
+    /** With an ellipsis for each quotation out of what is held back, and for all that is held back of a line. */
+    private String words(String sentence) {
+        String words = QUOTED.matcher(sentence).replaceAll(quoted -> Matcher.quoteReplacement(
+                hidden.contains(even(quoted.group(1))) ? "“…”" : quoted.group()));
+        for (String line : heldBack.hidden()) {
+            words = line.length() < FEWEST ? words : words.replace(line, "…");
+        }
+        return words;
+    }
+}
