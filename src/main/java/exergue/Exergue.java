@@ -20,16 +20,19 @@ import exergue.photo.PictureCheck;
 import exergue.photo.print.Darkroom;
 import exergue.photo.print.PreparedPictures;
 import exergue.photo.print.PrintedCoins;
+import exergue.source.KeptEntries;
 import exergue.source.Loaded;
 import exergue.source.SourceReader;
 import exergue.study.Plausibility;
 import exergue.study.die.DieChecks;
 import exergue.typeset.Attachment;
 import exergue.typeset.Coverage;
+import exergue.typeset.Excerpt;
 import exergue.typeset.HeadStart;
 import exergue.typeset.PagePasses;
 import exergue.typeset.SetBook;
 import exergue.typeset.Setting;
+import exergue.typeset.Sheets;
 import exergue.typeset.Stamp;
 import exergue.typeset.Typesetter;
 import exergue.typeset.WebBook;
@@ -64,7 +67,7 @@ public final class Exergue {
                           Findings findings, Optional<PreparedPictures> pictures) {
 
         /** Nothing has gone so wrong that there could be no book. */
-        private boolean isSound() {
+        public boolean isSound() {
             return !findings.hasErrors() && catalogue.isPresent() && book.isPresent();
         }
 
@@ -78,15 +81,20 @@ public final class Exergue {
     public record Made(Optional<Publication> publication, Findings findings) { }
 
     /**
-     * @param book as it was set
-     * @param rows one for each coin, in the order of the book
-     * @param data files that the book carries inside it
-     * @param tree where the pictures are that the book shows
+     * @param book   as it was set
+     * @param sheets its pages
+     * @param rows   one for each coin, in the order of the book
+     * @param data   files that the book carries inside it
+     * @param tree   where the pictures are that the book shows
      */
-    public record Publication(Book book, int pages, List<DataRow> rows, List<Attachment> data, Tree tree) {
+    public record Publication(Book book, Sheets sheets, List<DataRow> rows, List<Attachment> data, Tree tree) {
         public Publication {
             rows = List.copyOf(rows);
             data = List.copyOf(data);
+        }
+
+        public int pages() {
+            return sheets.count();
         }
     }
 
@@ -104,9 +112,14 @@ public final class Exergue {
      * catalogue and at nothing else, and so run while the book is arranged.
      */
     public static Checked check(Tree source, Progress progress) throws IOException {
+        return check(source, KeptEntries.nothing(), progress);
+    }
+
+    /** The same of a source that is checked again and again. @param kept of the entries as they were read the last time */
+    public static Checked check(Tree source, KeptEntries kept, Progress progress) throws IOException {
         headStart();
         progress.starts(Stage.READ);
-        Loaded loaded = SourceReader.read(source);
+        Loaded loaded = SourceReader.read(source, kept);
 
         progress.starts(Stage.CHECK);
         ForkJoinTask<Findings> checks = ForkJoinPool.commonPool().submit(
@@ -207,8 +220,27 @@ public final class Exergue {
             DataBeside.Data data = beside.of(set.pages());
             set.write(enclosed.origin(), data.files(), prints.book());
             Findings asked = prints.press().isPresent() ? set.writeForPress(prints.press().get()) : Findings.none();
-            return new Made(Optional.of(new Publication(set.book(), set.pages().pages(), data.rows(), data.files(), checked.printed())),
+            return new Made(Optional.of(new Publication(set.book(), set.sheets(), data.rows(), data.files(), checked.printed())),
                     Judgement.of(findings.and(asked), checked.catalogue()));
+        }
+    }
+
+    /**
+     * Sets a stretch of a book whose photographs are ready for the page, to be looked at before the whole book is set.
+     *
+     * @param pdf gets its pages; left open
+     * @return what stands on them; empty if they cannot be set
+     */
+    public static Optional<Sheets> excerpt(Checked checked, Excerpt excerpt, OutputStream pdf) throws IOException {
+        Catalogue catalogue = checked.catalogue().orElseThrow();
+        Setting setting = Setting.of(catalogue, checked.printed(), () -> stamp(checked.source()), (step, done, of) -> { });
+        Optional<SetBook> set = Typesetter.excerpt(checked.book().orElseThrow(), setting, excerpt);
+        if (set.isEmpty()) {
+            return Optional.empty();
+        }
+        try (SetBook pages = set.get()) {
+            pages.writeForLooking(pdf);
+            return Optional.of(pages.sheets());
         }
     }
 

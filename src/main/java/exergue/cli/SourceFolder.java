@@ -31,18 +31,21 @@ final class SourceFolder {
      * @throws UsageException if there is no such folder
      */
     static Tree open(Path folder) throws IOException {
-        Set<String> made = Set.of(TypesetCommand.PDF, TypesetCommand.PRESS_PDF, CollateCommand.PDF, BookData.JSON, BookData.CSV);
         try {
-            FolderTree whole = new FolderTree(folder, Instant.now());
-            List<String> webs = whole.files().stream().filter(path -> path.endsWith("/" + TypesetCommand.WEB_LIST))
-                    .map(path -> path.substring(0, path.lastIndexOf('/') + 1)).toList();
-            return new SelectedTree(whole, path -> !made.contains(path.substring(path.lastIndexOf('/') + 1))
-                    && webs.stream().noneMatch(path::startsWith));
+            return withoutBooks(new FolderTree(folder, Instant.now()));
         } catch (NotDirectoryException e) {
             throw new UsageException("“" + folder + "” is a file. Name the folder that holds catalogue.yaml.");
         } catch (NoSuchFileException e) {
             throw new UsageException("There is no folder “" + folder + "”. Name the folder that holds catalogue.yaml, "
                     + "or lay out a new one with the command start: java -jar exergue.jar start " + folder);
         }
+    }
+
+    static Tree withoutBooks(Tree whole) throws IOException {
+        Set<String> made = Set.of(TypesetCommand.PDF, TypesetCommand.PRESS_PDF, CollateCommand.PDF, BookData.JSON, BookData.CSV);
+        List<String> webs = whole.files().stream().filter(path -> path.endsWith("/" + TypesetCommand.WEB_LIST))
+                .map(path -> path.substring(0, path.lastIndexOf('/') + 1)).toList();
+        return new SelectedTree(whole, path -> !made.contains(path.substring(path.lastIndexOf('/') + 1))
+                && webs.stream().noneMatch(path::startsWith));
     }
 }

@@ -92,7 +92,7 @@ final class TypesetCommand implements Callable<Integer> {
     }
 
     /** As many as there are processors, but no more than have room for two large photographs each. */
-    private static int workers() {
+    static int workers() {
         Runtime java = Runtime.getRuntime();
         return (int) Math.max(1, Math.min(java.availableProcessors(), java.maxMemory() / ROOM_FOR_TWO));
     }

@@ -8,6 +8,9 @@ import java.util.Optional;
 /** What follows what in the catalogue part. */
 public sealed interface EntryBlock {
 
+    /** Anchor, unique in the book. */
+    String id();
+
     record MintHeading(String id, String name, List<Inline> note) implements EntryBlock {
         public MintHeading {
             note = List.copyOf(note);

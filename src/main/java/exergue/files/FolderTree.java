@@ -12,11 +12,12 @@ import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
@@ -74,7 +75,12 @@ public final class FolderTree implements Tree {
     }
 
     private List<String> list() throws IOException {
-        List<String> found = new ArrayList<>();
+        return List.copyOf(seen().keySet());
+    }
+
+    /** Every file of the tree with its size and time of change, sorted by path. */
+    Map<String, LiveFolder.Seen> seen() throws IOException {
+        Map<String, LiveFolder.Seen> found = new TreeMap<>();
         Files.walkFileTree(root, new SimpleFileVisitor<>() {
             @Override
             public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes) {
@@ -83,15 +89,20 @@ public final class FolderTree implements Tree {
             }
 
             @Override
-            public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
+            public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) throws IOException {
                 if (!isHidden(file) && (attributes.isRegularFile() || leadsInside(file))) {
-                    found.add(root.relativize(file).toString().replace('\\', '/'));
+                    found.put(root.relativize(file).toString().replace('\\', '/'), seen(file, attributes));
                 }
                 return FileVisitResult.CONTINUE;
             }
         });
-        Collections.sort(found);
-        return List.copyOf(found);
+        return Collections.unmodifiableMap(found);
+    }
+
+    /** Of a link, what it leads to. */
+    private static LiveFolder.Seen seen(Path file, BasicFileAttributes own) throws IOException {
+        BasicFileAttributes its = own.isRegularFile() ? own : Files.readAttributes(file, BasicFileAttributes.class);
+        return new LiveFolder.Seen(its.size(), its.lastModifiedTime());
     }
 
     private static boolean isHidden(Path path) {

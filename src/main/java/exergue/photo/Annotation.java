@@ -11,16 +11,12 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import javax.imageio.ImageIO;
-import javax.imageio.stream.ImageOutputStream;
-import javax.imageio.stream.MemoryCacheImageOutputStream;
 
 /** Pictures with what was measured drawn on them, side by side, so that a person can see whether it is right. */
 public final class Annotation {
@@ -66,11 +62,7 @@ public final class Annotation {
             x += image.getWidth();
         }
         pen.dispose();
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (ImageOutputStream out = new MemoryCacheImageOutputStream(bytes)) {
-            ImageIO.write(all, "png", out);
-        }
-        return bytes.toByteArray();
+        return PngFile.of(all);
     }
 
     private static BufferedImage drawn(Sheet sheet) throws IOException {

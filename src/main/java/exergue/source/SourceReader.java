@@ -46,9 +46,11 @@ public final class SourceReader {
     private final Set<String> seen = new LinkedHashSet<>();
     private final TextReader texts;
     private final EntryReader entries;
+    private final KeptEntries kept;
 
-    private SourceReader(Tree tree) throws IOException {
+    private SourceReader(Tree tree, KeptEntries kept) throws IOException {
         this.tree = tree;
+        this.kept = kept;
         this.files = new LinkedHashSet<>(tree.files());
         this.texts = new TextReader(tree, notebook);
         this.entries = new EntryReader(texts, notebook);
@@ -61,7 +63,17 @@ public final class SourceReader {
 
     /** @throws IOException if the disk fails, never because of what a file says */
     public static Loaded read(Tree tree) throws IOException {
-        return new SourceReader(tree).read();
+        return read(tree, KeptEntries.nothing());
+    }
+
+    /**
+     * Reads a tree that may have been read before: of its types and coins only those whose files have changed.
+     *
+     * @param kept what was kept of the last time, and is kept for the next
+     * @throws IOException if the disk fails, never because of what a file says
+     */
+    public static Loaded read(Tree tree, KeptEntries kept) throws IOException {
+        return new SourceReader(tree, kept).read();
     }
 
     private Loaded read() throws IOException {
@@ -126,9 +138,10 @@ public final class SourceReader {
     private <T> List<T> folder(FileKind<T> kind, Desk desk, Function<T, Written<String>> id) throws IOException {
         List<String> wanted = files.stream().filter(file -> file.startsWith(kind.where()) && file.endsWith(".yaml")).toList();
         seen.addAll(wanted);
+        KeptEntries.Folder<T> before = kept.folder(kind, desk);
         List<Apart<T>> read;
         try {
-            read = wanted.parallelStream().map(file -> apart(kind, file, desk)).toList();
+            read = wanted.parallelStream().map(file -> before.or(tree, file, () -> apart(kind, file, desk))).toList();
         } catch (UncheckedIOException e) {
             throw e.getCause();
         }
@@ -138,9 +151,6 @@ public final class SourceReader {
         all.sort(byId.thenComparing(entry -> id.apply(entry).place()));
         return all;
     }
-
-    /** One entry and what was found while it was read. */
-    private record Apart<T>(T entry, Notebook found) { }
 
     private <T> Apart<T> apart(FileKind<T> kind, String file, Desk desk) {
         Notebook own = new Notebook();

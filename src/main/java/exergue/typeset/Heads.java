@@ -40,7 +40,7 @@ final class Heads {
             part = opened.orElse(part);
             running = opened.map(Mark::head).orElse(running);
             String head = coins.isEmpty() ? running : coins.get(0).head();
-            Map<String, Object> sheet = sheet(page, part, opened.isPresent(), head, here);
+            Map<String, Object> sheet = sheet(page, part, opened.isPresent() && !goesOn(page), head, here);
             RunsOn fromBefore = here.isEmpty() || here.get(0).kind() != Kind.COIN ? RunsOn.NOTHING : open;
             sheet.put("continuedNumbers", fromBefore.numbers());
             sheet.put("continued", fromBefore.words());
@@ -53,6 +53,10 @@ final class Heads {
         return values;
     }
 
+    private boolean goesOn(int page) {
+        return pages.amid() && pages.blank().size() == page;
+    }
+
     /** Entries and coins know mint and ruler together; a heading alone knows one of them. */
     private static boolean names(Mark mark) {
         return mark.kind() == Kind.ENTRY || mark.kind() == Kind.COIN;
@@ -60,7 +64,7 @@ final class Heads {
 
     private Map<String, Object> sheet(int page, Mark part, boolean opening, String head, List<Mark> here) {
         List<String> numbers = here.stream().map(Mark::number).filter(n -> !n.isEmpty()).toList();
-        boolean right = page % 2 == 0;
+        boolean right = (page + pages.before()) % 2 == 0;
         Map<String, Object> sheet = new LinkedHashMap<>();
         sheet.put("side", right ? "right" : "left");
         sheet.put("kind", pages.blank().contains(page) ? "blank" : part == null ? "text" : kinds.get(part.id()));

@@ -50,6 +50,11 @@ final class Press {
         return builder.buildPdfRenderer();
     }
 
+    /** For pages to look at: neither tagged nor for keeping. */
+    PdfBoxRenderer forLooking(Document xhtml) {
+        return over(xhtml, null);
+    }
+
     /** For what is printed over pages that are there already. */
     PdfBoxRenderer over(Document xhtml, PageSupplier pages) {
         PdfRendererBuilder builder = builder(xhtml);

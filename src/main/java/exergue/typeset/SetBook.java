@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
 /**
@@ -15,8 +16,8 @@ import org.apache.pdfbox.pdmodel.PDDocument;
  */
 public final class SetBook implements AutoCloseable {
 
-    /** The pages and what is on them that a printer looks at. */
-    record Laid(SetPages pages, List<PlacedPicture> pictures) { }
+    /** The pages, what is on them that a printer looks at, and where everything stands. */
+    record Laid(SetPages pages, List<PlacedPicture> pictures, List<Area> areas) { }
 
     private final PDDocument document;
     private final Book book;
@@ -24,6 +25,7 @@ public final class SetBook implements AutoCloseable {
     private final Optional<SetPages> pages;
     private final Findings findings;
     private final List<PlacedPicture> pictures;
+    private final List<Area> areas;
 
     /** @param laid empty if there is an error among the findings */
     SetBook(PDDocument document, Book book, Setting setting, Optional<Laid> laid, Findings findings) {
@@ -32,6 +34,7 @@ public final class SetBook implements AutoCloseable {
         this.setting = setting;
         this.pages = laid.map(Laid::pages);
         this.pictures = laid.map(Laid::pictures).orElse(List.of());
+        this.areas = laid.map(Laid::areas).orElse(List.of());
         this.findings = findings;
     }
 
@@ -44,13 +47,19 @@ public final class SetBook implements AutoCloseable {
         return pages.map(SetPages::map).orElse(PageMap.UNKNOWN);
     }
 
+    /** What stands where; of an excerpt, on its own pages. */
+    public Sheets sheets() {
+        return pages.map(set -> new Sheets(IntStream.range(0, set.count()).mapToObj(set::folio).toList(), set.front(), areas))
+                .orElse(Sheets.NONE);
+    }
+
     /** With an error among them there is nothing to write. */
     public Findings findings() {
         return findings;
     }
 
     SetBook with(Findings more) {
-        return new SetBook(document, book, setting, pages.map(set -> new Laid(set, pictures)), findings.and(more));
+        return new SetBook(document, book, setting, pages.map(set -> new Laid(set, pictures, areas)), findings.and(more));
     }
 
     /**
@@ -67,6 +76,11 @@ public final class SetBook implements AutoCloseable {
         setting.progress().reached("writing the PDF", 0, pages.get().count());
         Passport.write(document, book, pages.get(), setting.stamp().get(), origin);
         Attachments.embed(document, attachments);
+        document.save(pdf);
+    }
+
+    /** Writes the pages as they are, for a screen. @param pdf left open @throws IOException if the stream or the disk fails */
+    public void writeForLooking(OutputStream pdf) throws IOException {
         document.save(pdf);
     }
 

@@ -20,13 +20,34 @@ import java.util.Set;
  * @param front  pages before the first page of the body
  * @param blank  pages with nothing on them, from 0
  * @param pageOf each mark's page, from 0, in the order of the book
+ * @param before pages of the book before the first of these, of which only an excerpt has any
+ * @param amid   whether the first of these goes on with a part that was opened before
  */
-record SetPages(int count, int front, Set<Integer> blank, Map<Mark, Integer> pageOf) {
+record SetPages(int count, int front, Set<Integer> blank, Map<Mark, Integer> pageOf, int before, boolean amid) {
+
+    /** Of a whole book. */
+    SetPages(int count, int front, Set<Integer> blank, Map<Mark, Integer> pageOf) {
+        this(count, front, blank, pageOf, 0, false);
+    }
 
     /** @param blanks what has a blank page before it */
     static SetPages read(PdfBoxRenderer laidOut, Marks marks, int front, Blanks blanks) {
-        List<PageBox> pages = laidOut.getRootBox().getLayer().getPages();
-        List<Integer> tops = pages.stream().map(PageBox::getTop).toList();
+        Map<Mark, Integer> pageOf = pageOf(laidOut, marks);
+        return new SetPages(pages(laidOut).size(), front, blanks.pages(front, pageOf), pageOf);
+    }
+
+    static SetPages read(PdfBoxRenderer laidOut, Marks marks, Excerpt excerpt) {
+        Set<Integer> blank = excerpt.beginsOnLeft() ? Set.of(0) : Set.of();
+        return new SetPages(pages(laidOut).size(), excerpt.front(), blank, pageOf(laidOut, marks),
+                excerpt.firstPage() - blank.size(), excerpt.isAmid());
+    }
+
+    private static List<PageBox> pages(PdfBoxRenderer laidOut) {
+        return laidOut.getRootBox().getLayer().getPages();
+    }
+
+    private static Map<Mark, Integer> pageOf(PdfBoxRenderer laidOut, Marks marks) {
+        List<Integer> tops = pages(laidOut).stream().map(PageBox::getTop).toList();
         Map<Mark, Integer> pageOf = new LinkedHashMap<>();
         for (Mark mark : marks.all()) {
             Box box = laidOut.getSharedContext().getBoxById(mark.id());
@@ -34,7 +55,7 @@ record SetPages(int count, int front, Set<Integer> blank, Map<Mark, Integer> pag
                 pageOf.put(mark, pageAt(tops, firstLine(box).getAbsY()));
             }
         }
-        return new SetPages(pages.size(), front, blanks.pages(front, pageOf), pageOf);
+        return pageOf;
     }
 
     /** A box that was moved to the next page may still say where it was first put; its lines do not. */
@@ -51,7 +72,8 @@ record SetPages(int count, int front, Set<Integer> blank, Map<Mark, Integer> pag
         return box;
     }
 
-    private static int pageAt(List<Integer> tops, int y) {
+    /** @param tops of all pages, in the engine's dots down the whole book */
+    static int pageAt(List<Integer> tops, int y) {
         int low = 0;
         int high = tops.size() - 1;
         while (low < high) {
@@ -67,7 +89,8 @@ record SetPages(int count, int front, Set<Integer> blank, Map<Mark, Integer> pag
 
     /** Roman before the body, then from 1. */
     String folio(int page) {
-        return page < front ? Roman.of(page + 1) : String.valueOf(page - front + 1);
+        int inBook = page + before;
+        return inBook < front ? Roman.of(inBook + 1) : String.valueOf(inBook - front + 1);
     }
 
     PageMap map() {

@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.function.Function;
 import org.apache.pdfbox.io.MemoryUsageSetting;
 import org.apache.pdfbox.io.RandomAccessStreamCache;
@@ -36,6 +37,7 @@ public final class Typesetter {
     private final Templates templates;
     private final Remarks remarks;
     private List<PlacedPicture> pictures = List.of();
+    private List<Area> areas = List.of();
 
     private Typesetter(Book book, Setting setting, PDDocument document) {
         this.document = document;
@@ -59,6 +61,25 @@ public final class Typesetter {
     }
 
     /**
+     * Sets a stretch of the book, for looking at. What the engine remarks of it is not told: links lead out of it, and the
+     * whole book will have the same to say.
+     *
+     * @param book with the part that the stretch is in
+     * @return with one page for each that it takes, and a blank one before them if it begins on the left; empty if it cannot
+     *         be set
+     * @throws IOException if the disk fails
+     */
+    public static Optional<SetBook> excerpt(Book book, Setting setting, Excerpt excerpt) throws IOException {
+        PDDocument document = new PDDocument(STREAMS);
+        Typesetter typesetter = new Typesetter(excerpt.alone(book), setting, document);
+        Optional<SetBook.Laid> laid = typesetter.runExcerpt(excerpt);
+        if (laid.isEmpty()) {
+            document.close();
+        }
+        return laid.map(set -> new SetBook(document, book, setting, laid, Findings.none()));
+    }
+
+    /**
      * Sets the book and writes it with nothing besides.
      *
      * @param pdf gets the whole file, or nothing if there is an error among the findings; left open
@@ -79,7 +100,7 @@ public final class Typesetter {
         try {
             return run();
         } catch (RuntimeException e) {
-            if (!files.anyOwn()) {
+            if (e instanceof CancellationException || !files.anyOwn()) {
                 throw e;
             }
             findings.add(Finding.of(TypesetCodes.TEMPLATE_MARKUP, Place.ofFile(files.shown(BOOK)), "",
@@ -112,7 +133,26 @@ public final class Typesetter {
         SetPages pages = setBook(press, xhtml.get(), values, frontPages, blanks);
         setting.progress().reached("setting running heads", 0, pages.count());
         printHeads(press, new Heads(pages, values.kinds(), book.title().title().value()));
-        return failed() ? Optional.empty() : Optional.of(new SetBook.Laid(pages, pictures));
+        return failed() ? Optional.empty() : Optional.of(new SetBook.Laid(pages, pictures, areas));
+    }
+
+    private Optional<SetBook.Laid> runExcerpt(Excerpt excerpt) throws IOException {
+        BookValues values = new BookValues(book, setting, new FootOfPage(), findings::add);
+        Optional<Document> xhtml = page(BOOK, ExcerptValues.of(values.all(), excerpt));
+        if (xhtml.isEmpty() || failed()) {
+            return Optional.empty();
+        }
+        Press press = new Press(document, new TreeResources(setting.source(), files), new Remarks(files, unheard -> { }));
+        SetPages pages;
+        List<Area> areas;
+        try (PdfBoxRenderer renderer = press.forLooking(xhtml.get())) {
+            renderer.layout();
+            pages = SetPages.read(renderer, values.marks(), excerpt);
+            areas = AreaFinder.find(renderer, values.marks());
+            renderer.createPDFWithoutClosing();
+        }
+        printHeads(press, new Heads(pages, values.kinds(), book.title().title().value()));
+        return failed() ? Optional.empty() : Optional.of(new SetBook.Laid(pages, List.of(), areas));
     }
 
     private boolean failed() {
@@ -196,6 +236,7 @@ public final class Typesetter {
             setting.known().accept(pages.map());
             setting.progress().reached("printing pages", 0, pages.count());
             pictures = PictureFinder.find(renderer);
+            areas = AreaFinder.find(renderer, values.marks());
             renderer.createPDFWithoutClosing();
             return pages;
         }

@@ -1,0 +1,38 @@
+package exergue.proof;
+
+import com.sun.net.httpserver.Headers;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Who is let in. The server is bound to the machine itself, but every page that its user opens in a browser runs there too:
+ * a request is answered only if it was made for this server by its own name and by no page of another.
+ */
+final class Door {
+
+    private static final Set<String> METHODS = Set.of("GET", "HEAD");
+    private static final Set<String> FROM_HERE = Set.of("same-origin", "none");
+
+    private final Set<String> hosts;
+
+    /** @param port that the server listens on */
+    Door(int port) {
+        this.hosts = Set.of("127.0.0.1:" + port, "localhost:" + port, "[::1]:" + port);
+    }
+
+    /** Empty if it may come in. */
+    Optional<Answer> refuse(String method, Headers headers) {
+        List<String> host = headers.getOrDefault("Host", List.of());
+        if (host.size() != 1 || !hosts.contains(host.get(0))) {
+            return Optional.of(Answer.refusal(Answer.FORBIDDEN, "This proof is only for the machine it is made on."));
+        }
+        String site = headers.getFirst("Sec-Fetch-Site");
+        String origin = headers.getFirst("Origin");
+        if (site != null && !FROM_HERE.contains(site) || origin != null && !origin.equals("http://" + host.get(0))) {
+            return Optional.of(Answer.refusal(Answer.FORBIDDEN, "This proof is not for pages of other sites. Type its address yourself."));
+        }
+        return METHODS.contains(method) ? Optional.empty()
+                : Optional.of(Answer.refusal(Answer.NOT_ALLOWED, "This proof can only be looked at."));
+    }
+}

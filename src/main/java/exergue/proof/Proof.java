@@ -1,0 +1,60 @@
+package exergue.proof;
+
+import exergue.finding.Findings;
+import exergue.typeset.Area;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What there is to see at one moment.
+ *
+ * @param number  counts up; a new one for each moment
+ * @param title   of the book; empty before it is known
+ * @param leaves  pages of the book, of which some may be from before a change
+ * @param entries in the order of the book
+ * @param changed anchor of the one entry or chapter that was saved last; empty if it was something else or several
+ * @param trouble a sentence on why there can be no new pages although the source has no errors
+ */
+record Proof(int number, State state, String title, List<Leaf> leaves, List<Known> entries, Findings findings,
+             Optional<String> changed, Optional<String> trouble) {
+
+    /** How the pages stand to the files. */
+    enum State {
+        /** The pages are being set; those that are there are from before, or of the changed entry alone. */
+        SETTING("setting"),
+        /** The pages are what the files say. */
+        AS_SAVED("as-saved"),
+        /** The files have errors, or something else is in the way; the pages are the last that could be set. */
+        OF_BEFORE("of-before");
+
+        private final String word;
+
+        State(String word) {
+            this.word = word;
+        }
+
+        String word() {
+            return word;
+        }
+    }
+
+    static final Proof NOTHING_YET = new Proof(0, State.SETTING, "", List.of(), List.of(), Findings.none(), Optional.empty(), Optional.empty());
+
+    Proof {
+        leaves = List.copyOf(leaves);
+        entries = List.copyOf(entries);
+    }
+
+    /** The first leaf on which each thing stands, by its anchor, from 0. */
+    Map<String, Integer> firstLeaves() {
+        Map<String, Integer> first = new LinkedHashMap<>();
+        for (int i = 0; i < leaves.size(); i++) {
+            for (Area area : leaves.get(i).areas()) {
+                first.putIfAbsent(area.anchor(), i);
+            }
+        }
+        return first;
+    }
+}

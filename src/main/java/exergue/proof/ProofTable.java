@@ -1,0 +1,153 @@
+package exergue.proof;
+
+import exergue.Exergue;
+import exergue.Exergue.Checked;
+import exergue.Exergue.Made;
+import exergue.Exergue.Publication;
+import exergue.proof.Proof.State;
+import exergue.typeset.Area;
+import exergue.typeset.Excerpt;
+import exergue.typeset.Sheets;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.BooleanSupplier;
+
+/** Where the proof lies for those who look at it: what there is to see now, and the pages that it names. */
+final class ProofTable implements AutoCloseable {
+
+    /** Of those laid aside, so many stay for a browser that has not heard of it yet. */
+    private static final int KEPT_SETS = 6;
+
+    private final TreeMap<Integer, PageSet> sets = new TreeMap<>();
+    private Proof now = Proof.NOTHING_YET;
+    private Optional<PageSet> whole = Optional.empty();
+    private int nextSet = 1;
+
+    synchronized Proof now() {
+        return now;
+    }
+
+    /** The next after one that is known, or the one there is when the time is up. */
+    synchronized Proof after(int known, long milliseconds) throws InterruptedException {
+        if (now.number() == known) {
+            wait(milliseconds);
+        }
+        return now;
+    }
+
+    /** Empty if the pages have been laid aside. */
+    synchronized Optional<PageSet> set(int id) {
+        return Optional.ofNullable(sets.get(id));
+    }
+
+    /**
+     * The source has been checked; its pages are still those of before.
+     *
+     * @param changed paths of the files that have
+     * @return anchor of the entry whose pages are to be set first: of one file that has changed, or of the first of several
+     */
+    synchronized Optional<String> checked(Checked checked, Set<String> changed) {
+        List<Known> entries = checked.book().isPresent() && checked.catalogue().isPresent()
+                ? Known.all(checked.book().get(), checked.catalogue().get()) : now.entries();
+        String title = checked.book().map(book -> book.title().title().value()).orElse(now.title());
+        Optional<String> first = whole.isEmpty() ? Optional.empty() : entries.stream()
+                .filter(entry -> changed.contains(entry.place().file())).map(Known::anchor).findFirst();
+        show(new Proof(0, checked.isSound() ? State.SETTING : State.OF_BEFORE, title, now.leaves(), entries, checked.findings(),
+                first.filter(anchor -> changed.size() == 1), Optional.empty()));
+        return first;
+    }
+
+    /** Lays the pages of the changed entry over those of before. */
+    void showFirst(Checked checked, String anchor) throws IOException {
+        Sheets before;
+        synchronized (this) {
+            before = whole.orElseThrow().sheets();
+        }
+        Optional<Excerpt> excerpt = Stretch.around(anchor, checked.book().orElseThrow(), before);
+        if (excerpt.isEmpty()) {
+            return;
+        }
+        ByteArrayOutputStream pdf = new ByteArrayOutputStream();
+        Optional<Sheets> sheets = Exergue.excerpt(checked, excerpt.get(), pdf);
+        if (sheets.isPresent()) {
+            lay(new PageSet(nextSet(), pdf.toByteArray(), sheets.get()), excerpt.get(), anchor);
+        }
+    }
+
+    private synchronized void lay(PageSet stretch, Excerpt excerpt, String anchor) {
+        int blank = excerpt.firstPage() % 2;
+        int end = 1 + stretch.sheets().areas().stream().filter(area -> area.anchor().equals(anchor)).mapToInt(Area::page)
+                .max().orElse(blank);
+        add(stretch);
+        List<Leaf> before = whole.orElseThrow().leaves(0, whole.get().count(), false);
+        List<Leaf> leaves = new ArrayList<>(before.subList(0, excerpt.firstPage()));
+        leaves.addAll(stretch.leaves(blank, end, true));
+        leaves.addAll(before.subList(Math.min(before.size(), leaves.size()), before.size()));
+        show(new Proof(0, State.SETTING, now.title(), leaves, now.entries(), now.findings(), now.changed(), Optional.empty()));
+    }
+
+    /** @param current asked last of all, whether this book is still wanted */
+    void showWhole(Checked checked, Made made, byte[] pdf, BooleanSupplier current) throws IOException {
+        Optional<PageSet> set = Optional.empty();
+        if (made.publication().isPresent()) {
+            set = Optional.of(new PageSet(nextSet(), pdf, made.publication().get().sheets()));
+        }
+        synchronized (this) {
+            if (!current.getAsBoolean()) {
+                return;
+            }
+            if (set.isPresent()) {
+                whole = set;
+                add(set.get());
+            }
+            List<Known> entries = made.publication().map(Publication::book)
+                    .map(book -> Known.all(book, checked.catalogue().orElseThrow())).orElse(now.entries());
+            show(new Proof(0, set.isPresent() ? State.AS_SAVED : State.OF_BEFORE, now.title(),
+                    set.map(pages -> pages.leaves(0, pages.count(), false)).orElse(now.leaves()), entries, made.findings(),
+                    now.changed(), Optional.empty()));
+        }
+    }
+
+    synchronized void trouble(String sentence) {
+        if (!now.trouble().equals(Optional.of(sentence))) {
+            show(new Proof(0, State.OF_BEFORE, now.title(), now.leaves(), now.entries(), now.findings(), Optional.empty(),
+                    Optional.of(sentence)));
+        }
+    }
+
+    private synchronized int nextSet() {
+        return nextSet++;
+    }
+
+    private void add(PageSet set) {
+        sets.put(set.id(), set);
+        int shown = whole.map(PageSet::id).orElse(0);
+        List<Integer> old = sets.keySet().stream().filter(id -> id != shown && id < set.id()).toList();
+        old.stream().limit(Math.max(0, old.size() + 1 - KEPT_SETS)).map(sets::remove).forEach(ProofTable::close);
+    }
+
+    private static void close(PageSet set) {
+        try {
+            set.close();
+        } catch (IOException e) {
+            return; // its bytes are in memory: there is nothing that could fail
+        }
+    }
+
+    private void show(Proof next) {
+        now = new Proof(now.number() + 1, next.state(), next.title(), next.leaves(), next.entries(), next.findings(),
+                next.changed(), next.trouble());
+        notifyAll();
+    }
+
+    @Override
+    public synchronized void close() {
+        sets.values().forEach(ProofTable::close);
+        sets.clear();
+    }
+}
