@@ -19,6 +19,7 @@ final class PageSet implements AutoCloseable {
     private final DrawnPages pages;
     private final Sheets sheets;
     private final int count;
+    private final List<Integer> sheet;
     private final Map<Integer, List<DrawnPages.Line>> lines = new ConcurrentHashMap<>();
 
     /** @throws IOException if the bytes are no PDF */
@@ -26,11 +27,17 @@ final class PageSet implements AutoCloseable {
         this.id = id;
         this.pages = DrawnPages.of(pdf);
         this.count = pages.count();
+        this.sheet = pages.sheet();
         this.sheets = sheets;
     }
 
     int id() {
         return id;
+    }
+
+    /** Width and height of its first page, in points. */
+    List<Integer> sheet() {
+        return sheet;
     }
 
     int count() {

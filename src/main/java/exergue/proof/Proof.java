@@ -11,14 +11,16 @@ import java.util.Optional;
  * What there is to see at one moment.
  *
  * @param number  counts up; a new one for each moment
+ * @param change  number of the proof that first showed the last change
  * @param title   of the book; empty before it is known
  * @param leaves  pages of the book, of which some may be from before a change
  * @param entries in the order of the book
  * @param changed anchor of the one entry or chapter that was saved last; empty if it was something else or several
+ * @param doing   what is being done, where that takes long; mostly empty
  * @param trouble a sentence on why there can be no new pages although the source has no errors
  */
-record Proof(int number, State state, String title, List<Leaf> leaves, List<Known> entries, Findings findings,
-             Optional<String> changed, Optional<String> trouble) {
+record Proof(int number, int change, State state, String title, List<Leaf> leaves, List<Known> entries, Findings findings,
+             Optional<String> changed, String doing, Optional<String> trouble) {
 
     /** How the pages stand to the files. */
     enum State {
@@ -40,11 +42,16 @@ record Proof(int number, State state, String title, List<Leaf> leaves, List<Know
         }
     }
 
-    static final Proof NOTHING_YET = new Proof(0, State.SETTING, "", List.of(), List.of(), Findings.none(), Optional.empty(), Optional.empty());
+    static final Proof NOTHING_YET = new Proof(0, 0, State.SETTING, "", List.of(), List.of(), Findings.none(), Optional.empty(), "", Optional.empty());
 
     Proof {
         leaves = List.copyOf(leaves);
         entries = List.copyOf(entries);
+    }
+
+    /** The same as the next after another. */
+    Proof after(Proof before) {
+        return new Proof(before.number + 1, change, state, title, leaves, entries, findings, changed, doing, trouble);
     }
 
     /** The first leaf on which each thing stands, by its anchor, from 0. */

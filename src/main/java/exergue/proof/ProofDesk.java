@@ -3,6 +3,7 @@ package exergue.proof;
 import exergue.Exergue;
 import exergue.Exergue.Checked;
 import exergue.Progress;
+import exergue.Stage;
 import exergue.files.FolderWatch;
 import exergue.files.LiveFolder;
 import exergue.files.Tree;
@@ -95,15 +96,30 @@ public final class ProofDesk implements AutoCloseable {
     private void proof(Tree source, Set<String> changed) throws IOException {
         books.drop();
         Checked checked = Exergue.check(source, kept, Progress.SILENT);
-        if (checked.isSound()) {
-            checked = Exergue.pictures(checked, darkroom, Progress.SILENT);
-        }
         Optional<String> anchor = table.checked(checked, changed);
-        if (checked.isSound()) {
-            if (anchor.isPresent()) {
-                table.showFirst(checked, anchor.get());
+        if (!checked.isSound()) {
+            return;
+        }
+        Checked ready = Exergue.pictures(checked, darkroom, new Photographs());
+        if (anchor.isPresent()) {
+            table.showFirst(ready, anchor.get());
+        }
+        books.set(ready);
+    }
+
+    /** The first time they take long enough to tell how far they are. */
+    private final class Photographs implements Progress {
+
+        @Override
+        public void starts(Stage stage) {
+            // told only if it takes time
+        }
+
+        @Override
+        public void reached(String step, int done, int of) {
+            if (table.now().leaves().isEmpty()) {
+                table.doing("Making the photographs ready: " + done + " of " + of + " coins");
             }
-            books.set(checked);
         }
     }
 

@@ -37,16 +37,20 @@ final class ProofJson {
         return text.toString();
     }
 
-    static String now(Proof proof) {
+    /** @param sheet width and height of a page, in points */
+    static String now(Proof proof, List<Integer> sheet) {
         Map<String, Integer> leaves = proof.firstLeaves();
         return of(json -> {
             json.writeNumberField("number", proof.number());
+            json.writeNumberField("change", proof.change());
             json.writeStringField("state", proof.state().word());
             json.writeStringField("title", proof.title());
             json.writeStringField("changed", proof.changed().orElse(""));
+            json.writeStringField("doing", proof.doing());
             json.writeStringField("trouble", proof.trouble().orElse(""));
             json.writeNumberField("errors", proof.findings().count(Severity.ERROR));
             json.writeNumberField("warnings", proof.findings().count(Severity.WARNING));
+            numbers("sheet", sheet, json);
             json.writeArrayFieldStart("leaves");
             for (Leaf leaf : proof.leaves()) {
                 json.writeStartObject();
@@ -123,9 +127,13 @@ final class ProofJson {
     }
 
     private static void place(List<Integer> edges, JsonGenerator json) throws IOException {
-        json.writeArrayFieldStart("at");
-        for (int edge : edges) {
-            json.writeNumber(edge);
+        numbers("at", edges, json);
+    }
+
+    private static void numbers(String name, List<Integer> numbers, JsonGenerator json) throws IOException {
+        json.writeArrayFieldStart(name);
+        for (int number : numbers) {
+            json.writeNumber(number);
         }
         json.writeEndArray();
     }

@@ -57,8 +57,8 @@ final class ProofTable implements AutoCloseable {
         String title = checked.book().map(book -> book.title().title().value()).orElse(now.title());
         Optional<String> first = whole.isEmpty() ? Optional.empty() : entries.stream()
                 .filter(entry -> changed.contains(entry.place().file())).map(Known::anchor).findFirst();
-        show(new Proof(0, checked.isSound() ? State.SETTING : State.OF_BEFORE, title, now.leaves(), entries, checked.findings(),
-                first.filter(anchor -> changed.size() == 1), Optional.empty()));
+        show(new Proof(0, now.number() + 1, checked.isSound() ? State.SETTING : State.OF_BEFORE, title, now.leaves(), entries, checked.findings(),
+                first.filter(anchor -> changed.size() == 1), "", Optional.empty()));
         return first;
     }
 
@@ -80,7 +80,7 @@ final class ProofTable implements AutoCloseable {
     }
 
     private synchronized void lay(PageSet stretch, Excerpt excerpt, String anchor) {
-        int blank = excerpt.firstPage() % 2;
+        int blank = excerpt.blank();
         int end = 1 + stretch.sheets().areas().stream().filter(area -> area.anchor().equals(anchor)).mapToInt(Area::page)
                 .max().orElse(blank);
         add(stretch);
@@ -88,7 +88,7 @@ final class ProofTable implements AutoCloseable {
         List<Leaf> leaves = new ArrayList<>(before.subList(0, excerpt.firstPage()));
         leaves.addAll(stretch.leaves(blank, end, true));
         leaves.addAll(before.subList(Math.min(before.size(), leaves.size()), before.size()));
-        show(new Proof(0, State.SETTING, now.title(), leaves, now.entries(), now.findings(), now.changed(), Optional.empty()));
+        show(new Proof(0, now.change(), State.SETTING, now.title(), leaves, now.entries(), now.findings(), now.changed(), "", Optional.empty()));
     }
 
     /** @param current asked last of all, whether this book is still wanted */
@@ -107,17 +107,21 @@ final class ProofTable implements AutoCloseable {
             }
             List<Known> entries = made.publication().map(Publication::book)
                     .map(book -> Known.all(book, checked.catalogue().orElseThrow())).orElse(now.entries());
-            show(new Proof(0, set.isPresent() ? State.AS_SAVED : State.OF_BEFORE, now.title(),
+            show(new Proof(0, now.change(), set.isPresent() ? State.AS_SAVED : State.OF_BEFORE, now.title(),
                     set.map(pages -> pages.leaves(0, pages.count(), false)).orElse(now.leaves()), entries, made.findings(),
-                    now.changed(), Optional.empty()));
+                    now.changed(), "", Optional.empty()));
         }
     }
 
     synchronized void trouble(String sentence) {
         if (!now.trouble().equals(Optional.of(sentence))) {
-            show(new Proof(0, State.OF_BEFORE, now.title(), now.leaves(), now.entries(), now.findings(), Optional.empty(),
+            show(new Proof(0, now.change(), State.OF_BEFORE, now.title(), now.leaves(), now.entries(), now.findings(), Optional.empty(), "",
                     Optional.of(sentence)));
         }
+    }
+
+    synchronized void doing(String what) {
+        show(new Proof(0, now.change(), now.state(), now.title(), now.leaves(), now.entries(), now.findings(), now.changed(), what, now.trouble()));
     }
 
     private synchronized int nextSet() {
@@ -140,8 +144,7 @@ final class ProofTable implements AutoCloseable {
     }
 
     private void show(Proof next) {
-        now = new Proof(now.number() + 1, next.state(), next.title(), next.leaves(), next.entries(), next.findings(),
-                next.changed(), next.trouble());
+        now = next.after(now);
         notifyAll();
     }
 

@@ -5,6 +5,7 @@ import exergue.typeset.DrawnPages;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -21,6 +22,7 @@ final class Rooms {
             "/", new String[] {TEMPLATES + "proof.html", "text/html; charset=utf-8"},
             "/proof.css", new String[] {TEMPLATES + "proof.css", "text/css; charset=utf-8"},
             "/proof.js", new String[] {TEMPLATES + "proof.js", "text/javascript; charset=utf-8"},
+            "/mark.svg", new String[] {TEMPLATES + "mark.svg", "image/svg+xml"},
             "/face/regular.ttf", new String[] {FACES + "Regular.ttf", "font/ttf"},
             "/face/italic.ttf", new String[] {FACES + "Italic.ttf", "font/ttf"},
             "/face/bold.ttf", new String[] {FACES + "Bold.ttf", "font/ttf"});
@@ -28,6 +30,9 @@ final class Rooms {
     private static final Pattern LEAF = Pattern.compile("/leaf/([0-9]{1,9})-([0-9]{1,9})(\\.png)?");
     private static final int[] SHARPNESS = {72, 96, 144, 192, 288};
     private static final int LONGEST_QUESTION = 200;
+    /** In points; until there is a page. */
+    private static final int A4_WIDTH = 595;
+    private static final int A4_HEIGHT = 842;
 
     private final ProofTable table;
 
@@ -45,7 +50,7 @@ final class Rooms {
             return part(PARTS.get(path));
         }
         if (path.equals("/now")) {
-            return Answer.json(ProofJson.now(table.now()));
+            return now();
         }
         if (path.equals("/find")) {
             return value.length() > LONGEST_QUESTION ? Answer.refusal(Answer.BAD_REQUEST, "That is too long to look for.")
@@ -53,6 +58,12 @@ final class Rooms {
         }
         Matcher leaf = LEAF.matcher(path);
         return leaf.matches() ? leaf(leaf, value) : Answer.refusal(Answer.NOT_FOUND, "There is nothing at this address.");
+    }
+
+    private Answer now() {
+        Proof now = table.now();
+        Optional<PageSet> set = now.leaves().isEmpty() ? Optional.empty() : table.set(now.leaves().get(0).set());
+        return Answer.json(ProofJson.now(now, set.map(PageSet::sheet).orElse(List.of(A4_WIDTH, A4_HEIGHT))));
     }
 
     private Hits find(String words) throws IOException {

@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 
 /**
  * Which stretch of the book has to be set to see an entry as it stands on its page. It begins where the last pages had an
- * entry or heading at the head of a page: what stands before that has not changed, so it will stand there again. It goes on
+ * entry at the head of a page: what stands before that has not changed, so it will stand there again. It goes on
  * for a page after the entry, since what follows decides how a page ends.
  */
 final class Stretch {
@@ -75,15 +75,24 @@ final class Stretch {
                 && entry.specimens().stream().anyMatch(coin -> coin.id().equals(anchor));
     }
 
-    /** Not the block itself: if it has become shorter it may move to the page before. */
+    /**
+     * Not the block itself: if it has become shorter it may move to the page before. Nor one that stands a little below the
+     * head of its page, where the space before it was divided between two pages: by itself it would stand higher.
+     */
     private int from(List<EntryBlock> blocks, int at) {
+        int highest = blocks.stream().filter(EntryBlock.Entry.class::isInstance).map(block -> first.get(block.id()))
+                .filter(area -> area != null && opensPage(area)).mapToInt(Area::top).min().orElse(0);
         for (int from = at - 1; from > 0; from--) {
             Area area = first.get(blocks.get(from).id());
-            if (area != null && area.top() <= heads.get(area.page())) {
+            if (area != null && opensPage(area) && area.top() == highest) {
                 return from;
             }
         }
         return 0;
+    }
+
+    private boolean opensPage(Area area) {
+        return area.top() <= heads.get(area.page());
     }
 
     private int to(List<EntryBlock> blocks, int at) {

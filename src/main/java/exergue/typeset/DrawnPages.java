@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
 
@@ -40,6 +41,12 @@ public final class DrawnPages implements AutoCloseable {
 
     public int count() {
         return document.getNumberOfPages();
+    }
+
+    /** Width and height of the first page, in points. */
+    public List<Integer> sheet() {
+        PDRectangle box = document.getPage(0).getCropBox();
+        return List.of(Math.round(box.getWidth()), Math.round(box.getHeight()));
     }
 
     /**

@@ -34,8 +34,11 @@ public record Excerpt(String part, int from, int to, int firstPage, int front) {
         return from > 0;
     }
 
-    /** Left-hand and right-hand pages are not alike: before a left-hand page one on the right has to go. */
-    boolean beginsOnLeft() {
-        return firstPage % 2 == 1;
+    /**
+     * Blank pages before its first, so that this comes to stand on the left or on the right as in the book. There is always
+     * one: the engine sets the first page of all a little higher than others.
+     */
+    public int blank() {
+        return firstPage % 2 == 1 ? 1 : 2;
     }
 }

@@ -1,5 +1,6 @@
 package exergue.typeset;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,7 +13,12 @@ final class ExcerptValues {
     /** @param book what it would see of the part as a whole */
     static Map<String, Object> of(Map<String, Object> book, Excerpt excerpt) {
         Map<String, Object> values = new LinkedHashMap<>(book);
-        values.put("body", parts(book).stream().map(part -> part(part, excerpt)).toList());
+        List<Map<String, Object>> body = new ArrayList<>();
+        if (excerpt.blank() > 1) {
+            body.add(Map.of("kind", "blank", "anchor", "before", "plainHeading", "", "prose", BookValues.finished(""), "blankBefore", true));
+        }
+        parts(book).forEach(part -> body.add(part(part, excerpt)));
+        values.put("body", body);
         values.put("blankBeforeBody", false);
         values.put("trial", true);
         return values;
@@ -25,7 +31,7 @@ final class ExcerptValues {
 
     private static Map<String, Object> part(Map<String, Object> whole, Excerpt excerpt) {
         Map<String, Object> part = new LinkedHashMap<>(whole);
-        part.put("blankBefore", excerpt.beginsOnLeft());
+        part.put("blankBefore", excerpt.blank() == 1);
         if (excerpt.isAmid()) {
             part.put("plainHeading", "");
         }

@@ -12,6 +12,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * On which page each mark came to stand, read from the boxes once they are laid out.
@@ -37,7 +40,7 @@ record SetPages(int count, int front, Set<Integer> blank, Map<Mark, Integer> pag
     }
 
     static SetPages read(PdfBoxRenderer laidOut, Marks marks, Excerpt excerpt) {
-        Set<Integer> blank = excerpt.beginsOnLeft() ? Set.of(0) : Set.of();
+        Set<Integer> blank = IntStream.range(0, excerpt.blank()).boxed().collect(Collectors.toCollection(TreeSet::new));
         return new SetPages(pages(laidOut).size(), excerpt.front(), blank, pageOf(laidOut, marks),
                 excerpt.firstPage() - blank.size(), excerpt.isAmid());
     }

@@ -65,7 +65,7 @@ public final class Typesetter {
      * whole book will have the same to say.
      *
      * @param book with the part that the stretch is in
-     * @return with one page for each that it takes, and a blank one before them if it begins on the left; empty if it cannot
+     * @return with its blank pages and one for each that it takes; empty if it cannot
      *         be set
      * @throws IOException if the disk fails
      */

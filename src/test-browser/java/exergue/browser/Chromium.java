@@ -13,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.BlockingQueue;
@@ -111,6 +112,38 @@ final class Chromium implements AutoCloseable {
             throw new AssertionError(expression + ": " + result.get("exceptionDetails"));
         }
         return result.at("/result/value");
+    }
+
+    /** Asks again and again until the expression is true. */
+    void await(String expression) throws Exception {
+        for (int tries = PATIENCE_SECONDS * 20; tries > 0; tries--) {
+            if (evaluate(expression).asBoolean()) {
+                return;
+            }
+            Thread.sleep(50);
+        }
+        throw new AssertionError("In " + PATIENCE_SECONDS + " seconds it has not come to: " + expression);
+    }
+
+    /** Presses and lets go a key by its name: "n", "Escape", "Tab". */
+    void press(String key) throws Exception {
+        for (String kind : List.of("keyDown", "keyUp")) {
+            ObjectNode event = json.createObjectNode().put("type", kind).put("key", key);
+            if (key.length() == 1 && kind.equals("keyDown")) {
+                event.put("text", key);
+            }
+            if (key.equals("Tab")) {
+                event.put("windowsVirtualKeyCode", 9);
+            }
+            call(session, "Input.dispatchKeyEvent", event);
+        }
+    }
+
+    /** What is to be seen now, as a PNG file, to be looked at by a person. */
+    void picture(Path file) throws Exception {
+        byte[] png = Base64.getDecoder().decode(call("Page.captureScreenshot").get("data").asText());
+        Files.createDirectories(file.getParent());
+        Files.write(file, png);
     }
 
     /** What the browser wrote to its console as a warning or an error since the last time it was asked. */

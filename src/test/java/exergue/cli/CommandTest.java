@@ -33,7 +33,7 @@ class CommandTest {
 
     static Stream<String> commands() {
         return Stream.of("", "typeset", "check", "reading", "agreement", "gauge", "metrology", "dies", "match", "start", "numbers", "collate",
-                "explain");
+                "proof", "explain");
     }
 
     @ParameterizedTest

@@ -41,10 +41,12 @@ class OutsideWorldTest {
             // library wants the folder of a repository as a File
             "files", "java\\.io\\.File|java\\.io\\.BufferedOutputStream|java\\.nio\\.file\\..*|java\\.nio\\.channels\\.(FileChannel|FileLock"
                     + "|OverlappingFileLockException)|java\\.lang\\.ProcessHandle",
+            // the one place that listens to the network, on the machine's own address: see below
+            "proof", "com\\.sun\\.net\\.httpserver\\..*|java\\.net\\.(InetAddress|InetSocketAddress)|java\\.nio\\.file\\.NoSuchFileException",
             // silences what libraries log
             "typeset", "java\\.util\\.logging\\.(Logger|Level)",
             // the process's own two streams, and what a failed disk says
-            "cli", "java\\.io\\.(PrintWriter|FileDescriptor|FileOutputStream|Console)|java\\.nio\\.file\\.[A-Za-z]*Exception");
+            "cli", "java\\.io\\.(PrintWriter|FileDescriptor|FileOutputStream|Console)|java\\.nio\\.file\\.[A-Za-z]*Exception|java\\.net\\.BindException");
 
     @Test
     void onlyWhatIsListedMayReachOutside() {
@@ -60,6 +62,16 @@ class OutsideWorldTest {
                 && parameters(call).stream().anyMatch(Set.of("java.lang.String", "java.io.File")::contains)));
         assertEquals(List.of("exergue.cli.Terminal"), own().filter(c -> c.getDirectDependenciesFromSelf().stream()
                 .anyMatch(d -> target(d).equals("java.io.FileOutputStream"))).map(JavaClass::getName).distinct().toList());
+    }
+
+    /** Neither names are looked up nor all addresses of the machine taken; that it is 127.0.0.1 is tested with the server. */
+    @Test
+    void theNetworkIsOnlyTheMachineItself() {
+        assertEquals(List.of("java.net.InetAddress.getByAddress([B)"), own()
+                .flatMap(c -> c.getAccessesFromSelf().stream()).filter(call -> owner(call).equals("java.net.InetAddress"))
+                .map(call -> call.getTarget().getFullName()).distinct().toList());
+        assertEquals(List.of(), calls(call -> owner(call).equals("java.net.InetSocketAddress") && call.getName().equals("<init>")
+                && !parameters(call).equals(List.of("java.net.InetAddress", "int"))));
     }
 
     /** A path is a name; these of its methods look at the disk all the same. */
