@@ -338,21 +338,22 @@ function step(by) {
 
 // ---- one-entry view
 
-function show(oneEntry) {
+async function show(oneEntry) {
+  if (only === oneEntry) {
+    return;
+  }
   only = oneEntry;
   by("book").setAttribute("aria-pressed", String(!only));
   by("single").setAttribute("aria-pressed", String(only));
   pages.hidden = only;
   one.hidden = !only;
   layOut();
-  if (only) {
-    if (!entries.has(chosen)) {
-      step(1);
-    } else {
-      showOne();
-    }
+  if (!only) {
+    await choose(chosen, true);
+  } else if (entries.has(chosen)) {
+    await showOne();
   } else {
-    choose(chosen, true);
+    step(1);
   }
 }
 
@@ -446,7 +447,7 @@ async function find(words) {
 
 function hitItem(hit) {
   const go = button("p. " + now.leaves[hit.leaf].folio, async () => {
-    show(false);
+    await show(false);
     document.querySelectorAll(".hit").forEach(mark => mark.remove());
     if (hit.anchor && entries.has(hit.anchor)) {
       await choose(hit.anchor, !hit.at);
@@ -566,12 +567,12 @@ by("words").oninput = () => {
   clearTimeout(waiting);
   waiting = setTimeout(() => find(by("words").value).catch(() => { }), 200);
 };
-by("turn").onsubmit = event => {
+by("turn").onsubmit = async event => {
   event.preventDefault();
   const wanted = now.leaves.findIndex(leaf => leaf.folio === by("folio").value.trim());
   by("folio").setAttribute("aria-invalid", String(wanted < 0));
   if (wanted >= 0) {
-    show(false);
+    await show(false);
     goTo(wanted);
     pages.focus();
   }

@@ -52,8 +52,8 @@ final class ProofTable implements AutoCloseable {
      * @return anchor of the entry whose pages are to be set first: of one file that has changed, or of the first of several
      */
     synchronized Optional<String> checked(Checked checked, Set<String> changed) {
-        List<Known> entries = checked.book().isPresent() && checked.catalogue().isPresent()
-                ? Known.all(checked.book().get(), checked.catalogue().get()) : now.entries();
+        boolean anew = checked.isSound() || now.leaves().isEmpty() && checked.book().isPresent() && checked.catalogue().isPresent();
+        List<Known> entries = anew ? Known.all(checked.book().orElseThrow(), checked.catalogue().orElseThrow()) : now.entries();
         String title = checked.book().map(book -> book.title().title().value()).orElse(now.title());
         Optional<String> first = whole.isEmpty() ? Optional.empty() : entries.stream()
                 .filter(entry -> changed.contains(entry.place().file())).map(Known::anchor).findFirst();
