@@ -193,8 +193,13 @@ final class Chromium implements AutoCloseable {
     @Override
     public void close() throws IOException, InterruptedException {
         socket.abort();
+        List<ProcessHandle> parts = process.descendants().toList();
         process.destroy();
         process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS);
+        parts.forEach(part -> { // they write into the profile until they are gone
+            part.destroyForcibly();
+            part.onExit().orTimeout(PATIENCE_SECONDS, TimeUnit.SECONDS).join();
+        });
         try (Stream<Path> files = Files.walk(profile)) {
             for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
                 Files.deleteIfExists(file);
