@@ -17,6 +17,7 @@ import exergue.model.Catalogue;
 import exergue.photo.Gauged;
 import exergue.photo.GaugedFiles;
 import exergue.photo.PictureCheck;
+import exergue.photo.Workroom;
 import exergue.photo.print.Darkroom;
 import exergue.photo.print.PreparedPictures;
 import exergue.photo.print.PrintedCoins;
@@ -147,13 +148,14 @@ public final class Exergue {
      * is done only where it is asked for.
      *
      * @param cache what was measured before, and what is now
+     * @param room  for all pictures that are open at one time
      */
-    public static Findings gauge(Checked checked, Cache cache, Progress progress) throws IOException {
+    public static Findings gauge(Checked checked, Cache cache, Workroom room, Progress progress) throws IOException {
         if (checked.catalogue().isEmpty()) {
             return Findings.none();
         }
         progress.starts(Stage.GAUGE);
-        Map<String, Gauged> gauged = new GaugedFiles(checked.source(), cache).all(PictureCheck.files(checked.catalogue().get()),
+        Map<String, Gauged> gauged = new GaugedFiles(checked.source(), cache, room).all(PictureCheck.files(checked.catalogue().get()),
                 (done, of) -> progress.reached("pictures", done, of));
         return Judgement.of(PictureCheck.check(checked.catalogue().get(), path -> Optional.ofNullable(gauged.get(path))),
                 checked.catalogue());

@@ -10,6 +10,7 @@ import exergue.files.FolderTree;
 import exergue.files.OpenedFiles;
 import exergue.files.Tree;
 import exergue.files.WitnessedTree;
+import exergue.photo.Workroom;
 import exergue.photo.print.Darkroom;
 import exergue.photo.print.PaintedCoin;
 import exergue.photo.print.PicturedCatalogue;
@@ -66,7 +67,7 @@ class SameAgainTest {
         Cache cache = new FolderCache(folder.resolve("cache"));
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();
         Exergue.Checked checked = Exergue.check(new WitnessedTree(files, cache), Progress.SILENT);
-        Exergue.Made made = Exergue.typeset(Exergue.pictures(checked, Darkroom.with(cache, 2), Progress.SILENT), pdf, Progress.SILENT);
+        Exergue.Made made = Exergue.typeset(Exergue.pictures(checked, Darkroom.with(cache, 2, new Workroom(200 << 20)), Progress.SILENT), pdf, Progress.SILENT);
         assertFalse(made.findings().hasErrors(), made.findings().all().toString());
         TreeSet<String> opened = new TreeSet<>(files.opened());
         opened.removeIf(path -> !path.startsWith("photographs/"));

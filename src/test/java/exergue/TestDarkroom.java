@@ -3,6 +3,7 @@ package exergue;
 import exergue.Exergue.Checked;
 import exergue.files.FolderCache;
 import exergue.files.Tree;
+import exergue.photo.Workroom;
 import exergue.photo.print.Darkroom;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -15,6 +16,6 @@ public final class TestDarkroom {
     private TestDarkroom() { }
 
     public static Checked checked(Tree source) throws IOException {
-        return Exergue.pictures(Exergue.check(source, Progress.SILENT), Darkroom.with(new FolderCache(CACHE), 2), Progress.SILENT);
+        return Exergue.pictures(Exergue.check(source, Progress.SILENT), Darkroom.with(new FolderCache(CACHE), 2, new Workroom(200 << 20)), Progress.SILENT);
     }
 }

@@ -4,6 +4,8 @@ import exergue.files.Cache;
 import exergue.files.FolderCache;
 import exergue.files.FolderTree;
 import exergue.files.MemoryCache;
+import exergue.photo.Workroom;
+import exergue.photo.print.Darkroom;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Option;
@@ -18,6 +20,16 @@ final class CacheOption {
                     + "be deleted at any time. Default: the hidden folder “.pictures” in the folder of the book; check and gauge "
                     + "look for it in SOURCE/book, and keep nothing where that is not there.")
     private Path folder;
+
+    /** Where all processors work. */
+    static Darkroom darkroom(Cache cache) {
+        return Darkroom.with(cache, Runtime.getRuntime().availableProcessors(), workroom());
+    }
+
+    /** Half of all memory: the other half is for the book and for what lies about to be collected. */
+    static Workroom workroom() {
+        return new Workroom(Runtime.getRuntime().maxMemory() / 2);
+    }
 
     /** @param book folder of the book */
     Cache beside(Path book) {

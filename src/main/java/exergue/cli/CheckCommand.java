@@ -68,7 +68,7 @@ final class CheckCommand implements Callable<Integer> {
         try (StageLines progress = new StageLines(terminal)) {
             Cache cache = kept.ofSource(source);
             Exergue.Checked checked = Exergue.check(pictures ? SourceFolder.open(source, cache) : SourceFolder.open(source), progress);
-            Findings findings = pictures ? checked.findings().and(Exergue.gauge(checked, cache, progress)) : checked.findings();
+            Findings findings = pictures ? checked.findings().and(Exergue.gauge(checked, cache, CacheOption.workroom(), progress)) : checked.findings();
             String coins = checked.catalogue()
                     .map(c -> HowMany.count(c.coins().size(), "coin") + " in " + HowMany.count(c.types().size(), "type") + ", ")
                     .orElse("");

@@ -115,7 +115,7 @@ final class GaugeCommand implements Callable<Integer> {
         try {
             String name = file.getFileName().toString();
             Tree folder = new WitnessedTree(new FolderTree(file.getParent(), Instant.now()), cache);
-            return new GaugedPhoto(photo.toString(), inside, folder, name, new GaugedFiles(folder, cache).one(name));
+            return new GaugedPhoto(photo.toString(), inside, folder, name, new GaugedFiles(folder, cache, CacheOption.workroom()).one(name));
         } catch (NoSuchFileException | NotDirectoryException e) {
             throw new UsageException("There is no file “" + photo + "”.");
         }

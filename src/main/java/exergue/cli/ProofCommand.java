@@ -47,7 +47,7 @@ final class ProofCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         SourceFolder.open(source); // says so if there is none
         Cache cache = kept.ofSource(source);
-        Darkroom darkroom = Darkroom.with(cache, TypesetCommand.workers());
+        Darkroom darkroom = CacheOption.darkroom(cache);
         try (ProofDesk desk = new ProofDesk(source, Instant::now, tree -> selected(tree, cache), darkroom);
                 ProofServer server = open(desk)) {
             desk.open();

@@ -13,7 +13,6 @@ import exergue.files.Cache;
 import exergue.files.Delivery;
 import exergue.files.GitCommit;
 import exergue.finding.Findings;
-import exergue.photo.print.Darkroom;
 import exergue.typeset.Attachment;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -39,7 +38,6 @@ final class TypesetCommand implements Callable<Integer> {
     static final String RENUMBERED = "renumbered.csv";
 
     static final String WEB = "web";
-    private static final long ROOM_FOR_TWO = 400L << 20;
     /** Names the files in it; a folder that has one is no part of a source. */
     static final String WEB_LIST = "made-by-exergue.txt";
 
@@ -85,16 +83,10 @@ final class TypesetCommand implements Callable<Integer> {
         try (StageLines progress = new StageLines(terminal)) {
             Cache cache = kept.beside(folder);
             Checked checked = Exergue.check(SourceFolder.open(source, cache), progress);
-            checked = Exergue.pictures(checked, Darkroom.with(cache, workers()), progress);
+            checked = Exergue.pictures(checked, CacheOption.darkroom(cache), progress);
             return checked.findings().hasErrors()
                     ? stopped(checked, checked.findings(), folder) : typeset(checked, folder, progress);
         }
-    }
-
-    /** As many as there are processors, but no more than have room for two large photographs each. */
-    static int workers() {
-        Runtime java = Runtime.getRuntime();
-        return (int) Math.max(1, Math.min(java.availableProcessors(), java.maxMemory() / ROOM_FOR_TWO));
     }
 
     private int typeset(Checked checked, Path folder, StageLines progress) throws IOException {

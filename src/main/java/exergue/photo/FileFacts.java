@@ -12,8 +12,9 @@ import org.w3c.dom.NodeList;
  *
  * @param orientation how the pixels are to be turned, in the words of Java's neutral form of metadata: "Rotate90"
  * @param channels    of the file, alpha with them; 0 where it does not say
+ * @param bits        of a sample, rounded up to whole bytes
  */
-record FileFacts(String orientation, OptionalDouble ppi, int channels) {
+record FileFacts(String orientation, OptionalDouble ppi, int channels, int bits) {
 
     private static final double MM_PER_INCH = 25.4;
     private static final String NORMAL = "Normal";
@@ -23,7 +24,7 @@ record FileFacts(String orientation, OptionalDouble ppi, int channels) {
 
     static FileFacts of(IIOMetadata metadata, ReadPicture.Format format) {
         if (metadata == null || !metadata.isStandardMetadataFormatSupported()) {
-            return new FileFacts(NORMAL, OptionalDouble.empty(), 0);
+            return new FileFacts(NORMAL, OptionalDouble.empty(), 0, Byte.SIZE);
         }
         Element root = (Element) metadata.getAsTree(IIOMetadataFormatImpl.standardMetadataFormatName);
         String orientation = format == ReadPicture.Format.JPEG ? exchanged(value(root, "ImageOrientation"))
@@ -31,7 +32,22 @@ record FileFacts(String orientation, OptionalDouble ppi, int channels) {
         String channels = value(root, "NumChannels");
         return new FileFacts(orientation.isEmpty() ? NORMAL : orientation,
                 ppi(number(value(root, "HorizontalPixelSize")), number(value(root, "VerticalPixelSize"))),
-                channels.isEmpty() ? 0 : Integer.parseInt(channels));
+                channels.isEmpty() ? 0 : Integer.parseInt(channels), bits(value(root, "BitsPerSample")));
+    }
+
+    /** One figure for each channel, or none. */
+    private static int bits(String each) {
+        int most = Byte.SIZE;
+        for (String one : each.isBlank() ? new String[0] : each.strip().split("\\s+")) {
+            most = Math.max(most, Integer.parseInt(one));
+        }
+        return (most + Byte.SIZE - 1) / Byte.SIZE * Byte.SIZE;
+    }
+
+    /** What the pixels of such a picture take while it is read: as they are, and for some kinds once more as red, green and blue. */
+    long bytes(long pixels) {
+        boolean plain = channels == 1 || channels == 3;
+        return pixels * (Math.max(channels, 1) * (bits / Byte.SIZE) + (plain ? 0 : 3));
     }
 
     /** The reader of JPEG, unlike that of TIFF, calls EXIF's 5 and 7 each by the other's name. */

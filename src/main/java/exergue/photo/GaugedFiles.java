@@ -23,10 +23,12 @@ public final class GaugedFiles {
 
     private final Tree tree;
     private final Cache cache;
+    private final Workroom room;
 
-    public GaugedFiles(Tree tree, Cache cache) {
+    public GaugedFiles(Tree tree, Cache cache, Workroom room) {
         this.tree = tree;
         this.cache = cache;
+        this.room = room;
     }
 
     /** Is told now and then how many of how many are done; not always by the same thread, but never by two at once. */
@@ -69,17 +71,26 @@ public final class GaugedFiles {
     /** @throws IOException if the file is not there or cannot be read from the disk */
     public Gauged one(String path) throws IOException {
         if (tree.size(path) > Limits.USUAL.bytes()) {
-            return new Gauged.NotRead(ReadPicture.Reason.TOO_LARGE, "it has " + (tree.size(path) >> 20) + " MB, and no more than "
-                    + (Limits.USUAL.bytes() >> 20) + " are read");
+            ReadPicture.Unreadable unread = PictureReader.tooLong(tree.size(path), Limits.USUAL);
+            return new Gauged.NotRead(unread.reason(), unread.words());
         }
         String name = Fingerprint.of("gauged", tree.digest(path), "");
         Optional<Gauged> kept = cache.get(name).flatMap(GaugedFile::read);
         if (kept.isPresent()) {
             return kept.get();
         }
-        byte[] bytes = tree.read(path);
-        byte[] gauged = GaugedFile.bytes(Gauged.of(bytes, Limits.USUAL));
-        cache.put(Fingerprint.of("gauged", Digest.of(bytes), ""), gauged);
+        byte[] gauged = measured(path);
         return GaugedFile.read(gauged).orElseThrow(); // as rounded as from the cache, so that both give the same
+    }
+
+    private byte[] measured(String path) throws IOException {
+        try (Workroom.Share ofFile = room.forFile(tree.size(path))) {
+            byte[] bytes = tree.read(path);
+            try (Workroom.Share ofPicture = room.forPicture(PictureReader.memory(bytes, Limits.USUAL))) {
+                byte[] gauged = GaugedFile.bytes(Gauged.of(bytes, Limits.USUAL));
+                cache.put(Fingerprint.of("gauged", Digest.of(bytes), ""), gauged);
+                return gauged;
+            }
+        }
     }
 }

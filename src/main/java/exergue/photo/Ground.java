@@ -128,12 +128,13 @@ final class Ground {
     Plane plane(int channel) {
         double[] surface = surfaces[channel];
         Plane plane = new Plane((int) width, (int) height);
+        double step = 1 / width;
         for (int y = 0; y < height; y++) {
             double down = y / height - 0.5;
             double constant = surface[0] + down * (surface[2] + surface[5] * down);
             double slope = surface[1] + surface[4] * down;
             for (int x = 0; x < width; x++) {
-                double across = x / width - 0.5;
+                double across = x * step - 0.5;
                 plane.set(x, y, (float) (constant + across * (slope + surface[3] * across)));
             }
         }

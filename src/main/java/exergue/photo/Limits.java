@@ -9,6 +9,14 @@ package exergue.photo;
  */
 public record Limits(long pixels, long bytes) {
 
-    /** More than any camera in use for coins gives; a picture of this size takes some 300 MB while it is read. */
+    /** More than any camera in use for coins gives. */
     public static final Limits USUAL = new Limits(100_000_000, 400L << 20);
+
+    /** So many of a file’s own bits a pixel are foreseen for a picture of the greatest size; with more of them fewer pixels are read. */
+    private static final int USUAL_BITS = 24;
+
+    /** Most bytes that the pixels may take. */
+    long unpacked() {
+        return pixels * USUAL_BITS / Byte.SIZE;
+    }
 }

@@ -24,6 +24,8 @@ public final class Outliner {
     private static final double LEAST_STEEP = 0.015;
     private static final double STEEP_TIMES = 5;
     private static final int GAP = 3;
+    /** In pixels: more than the profiles across an edge, blurs and rough lines reach. */
+    private static final int SURROUNDINGS = 24;
     private static final double MUCH_MORE = 1.03;
 
     private final Scene scene;
@@ -97,7 +99,7 @@ public final class Outliner {
         List<Outline> outlines = new ArrayList<>();
         double clear = 1;
         for (Patch coin : coins) {
-            Drawn drawn = new CoinEdge(scene, threshold).of(coin);
+            Drawn drawn = edge(coin);
             if (drawn.clear() < LEAST_CLEAR) {
                 return new Refused(Reason.EDGE_UNCLEAR);
             }
@@ -105,6 +107,16 @@ public final class Outliner {
             outlines.add(drawn.outline().times(scene.times()));
         }
         return new Found(outlines, clear, scene.ground().described());
+    }
+
+    /** Nothing but the coin and its surroundings is looked at: farther than they reach, the edge depends on nothing. */
+    private Drawn edge(Patch coin) {
+        int x = Math.max(0, coin.left() - SURROUNDINGS);
+        int y = Math.max(0, coin.top() - SURROUNDINGS);
+        int width = Math.min(scene.width(), coin.right() + 1 + SURROUNDINGS) - x;
+        int height = Math.min(scene.height(), coin.bottom() + 1 + SURROUNDINGS) - y;
+        Drawn drawn = new CoinEdge(scene.part(x, y, width, height), threshold).of(coin.on(x, y, width, height));
+        return new Drawn(drawn.outline().moved(x, y), drawn.clear());
     }
 
     /** @param clear the part of its edge that stood out clearly */

@@ -70,6 +70,15 @@ record Patch(int width, int height, int[] pixels, int left, int top, int right, 
         return pixels.length;
     }
 
+    /** The same on a part of the picture that holds all of it. */
+    Patch on(int x, int y, int partWidth, int partHeight) {
+        int[] moved = new int[pixels.length];
+        for (int i = 0; i < moved.length; i++) {
+            moved[i] = (pixels[i] / width - y) * partWidth + pixels[i] % width - x;
+        }
+        return new Patch(partWidth, partHeight, moved, left - x, top - y, right - x, bottom - y);
+    }
+
     /** Only this patch. */
     Mask mask() {
         Mask mask = new Mask(width, height);

@@ -2,6 +2,7 @@ package exergue.photo;
 
 import com.twelvemonkeys.imageio.plugins.jpeg.JPEGImageReaderSpi;
 import com.twelvemonkeys.imageio.plugins.tiff.TIFFImageReaderSpi;
+import com.twelvemonkeys.imageio.stream.ByteArrayImageInputStream;
 import exergue.photo.ReadPicture.Colours;
 import exergue.photo.ReadPicture.Format;
 import exergue.photo.ReadPicture.Kind;
@@ -9,7 +10,6 @@ import exergue.photo.ReadPicture.Picture;
 import exergue.photo.ReadPicture.Reason;
 import exergue.photo.ReadPicture.Unreadable;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -20,7 +20,6 @@ import javax.imageio.ImageReader;
 import javax.imageio.spi.IIORegistry;
 import javax.imageio.spi.ImageReaderSpi;
 import javax.imageio.stream.ImageInputStream;
-import javax.imageio.stream.MemoryCacheImageInputStream;
 
 /**
  * Reads photographs: JPEG (also CMYK and YCCK), PNG and TIFF, 8 or 16 bits. Reading never throws for what is in a file,
@@ -40,16 +39,51 @@ public final class PictureReader {
             return new Unreadable(Reason.NOT_A_PICTURE, bytes.length == 0 ? "it is empty" : "it is no JPEG, PNG or TIFF");
         }
         if (bytes.length > limits.bytes()) {
-            return new Unreadable(Reason.TOO_LARGE, "it has " + (bytes.length >> 20) + " MB, and no more than "
-                    + (limits.bytes() >> 20) + " are read");
+            return tooLong(bytes.length, limits);
         }
-        ImageReader reader = reader(format.get());
-        try (ImageInputStream in = new MemoryCacheImageInputStream(new ByteArrayInputStream(bytes))) {
-            reader.setInput(in);
-            return read(reader, format.get(), limits);
+        try {
+            return with(bytes, format.get(), reader -> read(reader, format.get(), limits));
         } catch (IOException | RuntimeException e) {
             // the readers throw whatever comes to hand over a file that is not as it should be
             return new Unreadable(Reason.DAMAGED, "it is damaged or not complete");
+        }
+    }
+
+    /** Of a file that need not be read to know that it is too long. */
+    public static Unreadable tooLong(long bytes, Limits limits) {
+        return new Unreadable(Reason.TOO_LARGE, "it has " + (bytes >> 20) + " MB, and no more than " + (limits.bytes() >> 20)
+                + " are read");
+    }
+
+    /**
+     * How many bytes of memory reading and measuring a picture will take, by what its first part claims; 0 for one that cannot be
+     * read.
+     */
+    public static long memory(byte[] bytes, Limits limits) {
+        Optional<Format> format = format(bytes);
+        if (format.isEmpty() || bytes.length > limits.bytes()) {
+            return 0;
+        }
+        try {
+            return with(bytes, format.get(), reader -> refusal(reader, format.get(), limits).isPresent() ? 0
+                    : facts(reader, format.get()).bytes((long) reader.getWidth(0) * reader.getHeight(0))
+                            + Scene.memory(reader.getWidth(0), reader.getHeight(0)));
+        } catch (IOException | RuntimeException e) {
+            return 0;
+        }
+    }
+
+    @FunctionalInterface
+    private interface Use<T> {
+        T of(ImageReader reader) throws IOException;
+    }
+
+    private static <T> T with(byte[] bytes, Format format, Use<T> use) throws IOException {
+        ImageReader reader = reader(format);
+        byte[] harmless = format == Format.PNG ? PngChunks.withoutTexts(bytes) : bytes;
+        try (ImageInputStream in = new ByteArrayImageInputStream(harmless)) {
+            reader.setInput(in);
+            return use.of(reader);
         } finally {
             reader.dispose();
         }
@@ -97,14 +131,34 @@ public final class PictureReader {
         return reader;
     }
 
-    private static ReadPicture read(ImageReader reader, Format format, Limits limits) throws IOException {
+    /** What the file claims is looked at before anything is unpacked: a few bytes can claim any size. */
+    private static Optional<Unreadable> refusal(ImageReader reader, Format format, Limits limits) throws IOException {
         long width = reader.getWidth(0);
         long height = reader.getHeight(0);
         if (width * height > limits.pixels()) {
-            return new Unreadable(Reason.TOO_LARGE, "it has " + width + " × " + height + " pixels, and no more than "
-                    + limits.pixels() / 1_000_000 + " million are read");
+            return Optional.of(new Unreadable(Reason.TOO_LARGE, "it has " + width + " × " + height + " pixels, and no more than "
+                    + limits.pixels() / 1_000_000 + " million are read"));
         }
-        FileFacts facts = FileFacts.of(reader.getImageMetadata(0), format);
+        long bytes = facts(reader, format).bytes(width * height);
+        if (bytes > limits.unpacked()) {
+            return Optional.of(new Unreadable(Reason.TOO_LARGE, "it has " + width + " × " + height + " pixels that take "
+                    + (bytes >> 20) + " MB of memory, and no more than " + (limits.unpacked() >> 20) + " are given to one picture"));
+        }
+        boolean tooLargeParts = format == Format.TIFF && (long) reader.getTileWidth(0) * reader.getTileHeight(0) > limits.pixels();
+        return tooLargeParts ? Optional.of(new Unreadable(Reason.DAMAGED, "it is damaged: it claims parts larger than itself"))
+                : Optional.empty();
+    }
+
+    private static FileFacts facts(ImageReader reader, Format format) throws IOException {
+        return FileFacts.of(reader.getImageMetadata(0), format);
+    }
+
+    private static ReadPicture read(ImageReader reader, Format format, Limits limits) throws IOException {
+        Optional<Unreadable> refused = refusal(reader, format, limits);
+        if (refused.isPresent()) {
+            return refused.get();
+        }
+        FileFacts facts = facts(reader, format);
         List<String> warnings = new ArrayList<>();
         reader.addIIOReadWarningListener((source, warning) -> warnings.add(warning));
         BufferedImage image = reader.read(0);

@@ -8,6 +8,7 @@ import java.awt.image.DataBuffer;
 import java.awt.image.DataBufferByte;
 import java.awt.image.DataBufferInt;
 import java.awt.image.DataBufferUShort;
+import java.util.Arrays;
 
 /**
  * The pixels of a picture: grey, or red, green and blue, 8 or 16 bits, as they are written in sRGB. Parts and turned
@@ -17,6 +18,7 @@ public final class Raster {
 
     private static final float FULL_8 = 255f;
     private static final float FULL_16 = 65535f;
+    private static final int TO_16 = 257;
 
     private final int width;
     private final int height;
@@ -143,6 +145,20 @@ public final class Raster {
         return channels() == 1 ? at(x, y, 0) : 0.2126f * at(x, y, 0) + 0.7152f * at(x, y, 1) + 0.0722f * at(x, y, 2);
     }
 
+    /** One channel as it is written, 0 to 1. */
+    Plane plane(int channel) {
+        Plane plane = new Plane(width, height);
+        int channels = channels();
+        int[] row = new int[width * channels];
+        for (int y = 0; y < height; y++) {
+            row(y, 0, width, row);
+            for (int x = 0; x < width; x++) {
+                plane.set(x, y, row[x * channels + channel] / FULL_16);
+            }
+        }
+        return plane;
+    }
+
     /** The part that begins at x, y. */
     public Raster part(int x, int y, int partWidth, int partHeight) {
         if (x < 0 || y < 0 || partWidth < 1 || partHeight < 1 || x + partWidth > width || y + partHeight > height) {
@@ -176,20 +192,85 @@ public final class Raster {
         int newWidth = Math.max(1, width / times);
         int newHeight = Math.max(1, height / times);
         int channels = channels();
-        float[] means = new float[newWidth * newHeight * channels];
-        for (int y = 0; y < newHeight * times && y < height; y++) {
-            for (int x = 0; x < newWidth * times && x < width; x++) {
-                int to = (y / times * newWidth + x / times) * channels;
-                for (int c = 0; c < channels; c++) {
-                    means[to + c] += at(x, y, c);
-                }
+        int wide = Math.min(times, width);
+        int high = Math.min(times, height);
+        short[] means = new short[newWidth * newHeight * channels];
+        long[] sums = new long[newWidth * channels];
+        for (int y = 0; y < newHeight; y++) {
+            Arrays.fill(sums, 0);
+            for (int below = 0; below < high; below++) {
+                addUp(y * times + below, wide, sums);
+            }
+            long count = (long) wide * high;
+            for (int i = 0; i < sums.length; i++) {
+                means[y * sums.length + i] = (short) ((sums[i] + count / 2) / count);
             }
         }
-        float count = (float) Math.min(times, width) * Math.min(times, height);
-        for (int i = 0; i < means.length; i++) {
-            means[i] /= count;
+        return new Raster(newWidth, newHeight, new Samples(null, means, 0, channels, sums.length, bands(channels)));
+    }
+
+    /** Adds so many neighbouring pixels of a row, 0 to 65535, to each sum. Every pixel of a large picture passes here. */
+    private void addUp(int y, int pixels, long[] sums) {
+        int channels = samples.bands.length;
+        int across = samples.across;
+        for (int c = 0; c < channels; c++) {
+            int at = samples.start + y * samples.down + samples.bands[c];
+            for (int to = c; to < sums.length; to += channels) {
+                int sum = 0;
+                if (samples.eight != null) {
+                    for (int i = 0; i < pixels; i++, at += across) {
+                        sum += samples.eight[at] & 0xFF;
+                    }
+                    sum *= TO_16;
+                } else {
+                    for (int i = 0; i < pixels; i++, at += across) {
+                        sum += samples.sixteen[at] & 0xFFFF;
+                    }
+                }
+                sums[to] += sum;
+            }
         }
-        return of(newWidth, newHeight, channels, means);
+    }
+
+    /**
+     * The samples of one row, pixel by pixel, 0 to 65535: for whoever looks at every pixel of a large picture.
+     *
+     * @param from   its first pixel
+     * @param to     the one after its last
+     * @param filled has room for all channels of all these pixels
+     */
+    public void row(int y, int from, int to, int[] filled) {
+        int channels = samples.bands.length;
+        for (int c = 0; c < channels; c++) {
+            int at = samples.start + from * samples.across + y * samples.down + samples.bands[c];
+            if (samples.eight != null) {
+                eight(at, to - from, c, filled);
+            } else {
+                sixteen(at, to - from, c, filled);
+            }
+        }
+    }
+
+    private void eight(int first, int count, int channel, int[] filled) {
+        byte[] all = samples.eight;
+        int across = samples.across;
+        int channels = samples.bands.length;
+        int at = first;
+        for (int i = 0; i < count; i++) {
+            filled[i * channels + channel] = (all[at] & 0xFF) * TO_16;
+            at += across;
+        }
+    }
+
+    private void sixteen(int first, int count, int channel, int[] filled) {
+        short[] all = samples.sixteen;
+        int across = samples.across;
+        int channels = samples.bands.length;
+        int at = first;
+        for (int i = 0; i < count; i++) {
+            filled[i * channels + channel] = all[at] & 0xFFFF;
+            at += across;
+        }
     }
 
     /** A picture of 8 bits for drawing on and writing; grey or RGB. */

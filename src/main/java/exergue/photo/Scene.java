@@ -14,6 +14,8 @@ record Scene(List<Plane> written, List<Plane> expected, Ground ground, Plane dis
 
     /** Longest side that is worked on: a coin that fills it is then drawn to a hundredth of a per cent. */
     private static final int LONGEST = 1500;
+    /** Measured on colour pictures: planes, masks and whatever is reckoned from them. */
+    private static final long BYTES_A_PIXEL = 70;
     /** Blur against the grain of the sensor, in pixels, for a picture that has little. */
     static final double SOFT = 0.8;
     private static final double LITTLE_GRAIN = 0.008;
@@ -34,38 +36,32 @@ record Scene(List<Plane> written, List<Plane> expected, Ground ground, Plane dis
         return Math.max(1, (Math.max(raster.width(), raster.height()) + LONGEST - 1) / LONGEST);
     }
 
+    /** Bytes that looking for coins on a picture of this size takes, the picture itself apart. */
+    static long memory(int width, int height) {
+        long times = Math.max(1, (Math.max(width, height) + LONGEST - 1) / LONGEST);
+        return (width / times + 1) * (height / times + 1) * BYTES_A_PIXEL;
+    }
+
     static Scene of(Raster reduced, Ground ground, int times) {
         List<Plane> written = new ArrayList<>();
         List<Plane> expected = new ArrayList<>();
-        List<Plane> soft = new ArrayList<>();
+        Plane slopes = new Plane(reduced.width(), reduced.height());
         for (int c = 0; c < reduced.channels(); c++) {
-            Plane one = new Plane(reduced.width(), reduced.height());
-            for (int y = 0; y < reduced.height(); y++) {
-                for (int x = 0; x < reduced.width(); x++) {
-                    one.set(x, y, reduced.at(x, y, c));
-                }
-            }
+            Plane one = reduced.plane(c);
             written.add(one);
             expected.add(ground.plane(c));
-            soft.add(one.blurred(soft(ground)));
+            one.blurred(soft(ground)).addSlopesTo(slopes);
         }
-        return new Scene(written, expected, ground, distance(written, expected).blurred(soft(ground)), steepness(soft), times);
+        return new Scene(written, expected, ground, distance(written, expected).blurred(soft(ground)), slopes.roots(reduced.channels()), times);
     }
 
     /** How far each pixel is from the ground: the root of the mean square over the channels. */
     private static Plane distance(List<Plane> written, List<Plane> expected) {
-        Plane distance = new Plane(written.get(0).width(), written.get(0).height());
-        for (int y = 0; y < distance.height(); y++) {
-            for (int x = 0; x < distance.width(); x++) {
-                double sum = 0;
-                for (int c = 0; c < written.size(); c++) {
-                    double apart = written.get(c).at(x, y) - expected.get(c).at(x, y);
-                    sum += apart * apart;
-                }
-                distance.set(x, y, (float) Math.sqrt(sum / written.size()));
-            }
+        Plane squares = new Plane(written.get(0).width(), written.get(0).height());
+        for (int c = 0; c < written.size(); c++) {
+            squares.addSquaresOf(written.get(c), expected.get(c));
         }
-        return distance;
+        return squares.roots(written.size());
     }
 
     private static double soft(Ground ground) {
@@ -77,17 +73,11 @@ record Scene(List<Plane> written, List<Plane> expected, Ground ground, Plane dis
         return soft(ground);
     }
 
-    /** How much the picture changes from pixel to pixel, all channels taken together. */
-    private static Plane steepness(List<Plane> soft) {
-        Plane sum = new Plane(soft.get(0).width(), soft.get(0).height());
-        soft.forEach(channel -> channel.addSlopesTo(sum));
-        Plane steepness = new Plane(sum.width(), sum.height());
-        for (int y = 0; y < sum.height(); y++) {
-            for (int x = 0; x < sum.width(); x++) {
-                steepness.set(x, y, (float) Math.sqrt(sum.at(x, y) / soft.size()));
-            }
-        }
-        return steepness;
+    /** A part of it, as if the picture ended there. */
+    Scene part(int x, int y, int width, int height) {
+        return new Scene(written.stream().map(plane -> plane.part(x, y, width, height)).toList(),
+                expected.stream().map(plane -> plane.part(x, y, width, height)).toList(), ground,
+                distance.part(x, y, width, height), steepness.part(x, y, width, height), times);
     }
 
     /** How steep the plain ground is by its noise alone: the median along the frame. */

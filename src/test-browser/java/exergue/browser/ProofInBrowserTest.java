@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import exergue.files.FolderCache;
+import exergue.photo.Workroom;
 import exergue.photo.print.Darkroom;
 import exergue.proof.ProofDesk;
 import exergue.proof.ProofServer;
@@ -55,7 +56,7 @@ class ProofInBrowserTest {
     @BeforeAll
     static void open() throws Exception {
         restore();
-        desk = new ProofDesk(source, Instant::now, tree -> tree, Darkroom.with(new FolderCache(Path.of("target", "test-pictures")), 2));
+        desk = new ProofDesk(source, Instant::now, tree -> tree, Darkroom.with(new FolderCache(Path.of("target", "test-pictures")), 2, new Workroom(200 << 20)));
         server = ProofServer.open(desk, 0);
         desk.open();
         browser = new Chromium();

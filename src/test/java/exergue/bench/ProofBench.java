@@ -2,7 +2,6 @@ package exergue.bench;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import exergue.files.MemoryCache;
 import exergue.photo.print.Darkroom;
 import exergue.proof.ProofDesk;
 import exergue.proof.ProofServer;
@@ -41,7 +40,7 @@ public final class ProofBench {
         int coins = Integer.parseInt(arguments.length > 0 ? arguments[0] : "2000");
         Path source = Path.of("target", "bench", "proof-" + coins, "source");
         MakeCatalogue.write(coins, source);
-        try (ProofDesk desk = new ProofDesk(source, Instant::now, tree -> tree, Darkroom.with(new MemoryCache(), 1));
+        try (ProofDesk desk = new ProofDesk(source, Instant::now, tree -> tree, Darkroom.inMemory());
                 ProofServer server = ProofServer.open(desk, 0)) {
             desk.open();
             new ProofBench(server.address()).run(source, coins);

@@ -5,8 +5,11 @@ import exergue.Progress;
 import exergue.Stage;
 import exergue.exchange.CatalogueCsv;
 import exergue.exchange.CatalogueJson;
+import exergue.files.Cache;
 import exergue.files.FolderCache;
 import exergue.files.FolderTree;
+import exergue.files.WitnessedTree;
+import exergue.photo.Workroom;
 import exergue.photo.print.Darkroom;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
@@ -14,6 +17,7 @@ import java.io.OutputStream;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
@@ -47,8 +51,9 @@ public final class Stages implements Progress {
     }
 
     private int run(Path source) throws IOException {
-        Exergue.Checked checked = Exergue.pictures(Exergue.check(new FolderTree(source), this), Darkroom.with(
-                new FolderCache(source.resolveSibling("pictures")), Runtime.getRuntime().availableProcessors()), this);
+        Cache cache = new FolderCache(source.resolveSibling("pictures"));
+        Exergue.Checked checked = Exergue.pictures(Exergue.check(new WitnessedTree(new FolderTree(source, Instant.now()), cache), this),
+                Darkroom.with(cache, Runtime.getRuntime().availableProcessors(), new Workroom(Runtime.getRuntime().maxMemory() / 2)), this);
         Exergue.Publication publication;
         try (OutputStream pdf = new BufferedOutputStream(Files.newOutputStream(source.resolveSibling("book.pdf")))) {
             publication = Exergue.typeset(checked, pdf, this).publication().orElseThrow();

@@ -47,7 +47,7 @@ class GaugedFilesTest {
     }
 
     private Map<String, Gauged> gauged(OpenedFiles files, Cache cache) throws IOException {
-        return new GaugedFiles(new WitnessedTree(files, cache), cache).all(paths, (done, of) -> { });
+        return new GaugedFiles(new WitnessedTree(files, cache), cache, new Workroom(0)).all(paths, (done, of) -> { });
     }
 
     private OpenedFiles run() throws IOException {

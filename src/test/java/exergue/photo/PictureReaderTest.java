@@ -1,5 +1,6 @@
 package exergue.photo;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -106,11 +107,44 @@ class PictureReaderTest {
         assertEquals(Reason.TOO_LARGE, ((Unreadable) PictureReader.read(bytes("plain.jpg"), new Limits(1000, 10000))).reason());
     }
 
+    /** Each of these would take from 10 to 4,000,000 GB if its claim were believed. */
+    @ParameterizedTest
+    @ValueSource(strings = {"two thousand million strips", "a hundred million strips", "a strip of four thousand million bytes",
+        "rows without end in a strip", "sixty thousand samples", "a tile larger than the world", "a tile of ten thousand million pixels"})
+    void absurdClaimsOfATiffAreAnswered(String claim) {
+        ReadPicture read = PictureReader.read(Bombs.tiff(claim), Limits.USUAL);
+        assertEquals(claim.contains("samples") ? Reason.TOO_LARGE : Reason.DAMAGED, assertInstanceOf(Unreadable.class, read).reason());
+        assertEquals(0, PictureReader.memory(Bombs.tiff(claim), new Limits(1, 1)));
+    }
+
+    @Test
+    void whatComesBesideThePixelsIsNotUnpackedWithoutEnd() throws IOException {
+        assertEquals(Reason.DAMAGED, assertInstanceOf(Unreadable.class, PictureReader.read(Bombs.endlessTiff(), Limits.USUAL)).reason());
+        byte[] withText = Bombs.withText(bytes("plain.png"), 1500);
+        assertArrayEquals(bytes("plain.png"), PngChunks.withoutTexts(withText));
+        assertFields(assertInstanceOf(Picture.class, PictureReader.read(withText, Limits.USUAL)).raster(), 0.04);
+        ReadPicture rotations = PictureReader.read(Bombs.withRotations(bytes("plain.jpg"), Integer.MAX_VALUE), Limits.USUAL);
+        assertTrue(rotations instanceof Picture || rotations instanceof Unreadable);
+    }
+
+    /** 48 × 32 pixels; of sixteen bits and of inks each takes more bytes, so that fewer of them are read. */
+    @ParameterizedTest
+    @CsvSource({"plain.jpg, 1536, true", "plain.jpg, 1535, false", "sixteen.png, 3072, true", "sixteen.png, 3071, false",
+        "cmyk.tif, 3584, true", "cmyk.tif, 3583, false"})
+    void bytesOfThePixelsCount(String file, long pixels, boolean read) throws IOException {
+        ReadPicture picture = PictureReader.read(bytes(file), new Limits(pixels, 1 << 20));
+        assertEquals(read, picture instanceof Picture);
+        assertEquals(read, PictureReader.memory(bytes(file), new Limits(pixels, 1 << 20)) > 0);
+        if (picture instanceof Unreadable unreadable) {
+            assertEquals(Reason.TOO_LARGE, unreadable.reason());
+        }
+    }
+
     /** Whatever is done to a file, there is an answer and no exception. */
     @Property(tries = 300)
-    void damagedFilesAreAnswered(@ForAll @IntRange(min = 0, max = 4) int which, @ForAll @IntRange(min = 0, max = 2000) int at,
+    void damagedFilesAreAnswered(@ForAll @IntRange(min = 0, max = 5) int which, @ForAll @IntRange(min = 0, max = 2000) int at,
                                  @ForAll byte other, @ForAll @IntRange(min = 1, max = 2000) int length) throws IOException {
-        byte[] bytes = bytes(new String[] {"plain.jpg", "cmyk.jpg", "plain.png", "lzw.tif", "orientation-6.tif"}[which]);
+        byte[] bytes = bytes(new String[] {"plain.jpg", "cmyk.jpg", "plain.png", "lzw.tif", "orientation-6.tif", "sixteen.png"}[which]);
         bytes[at % bytes.length] = other;
         byte[] part = Arrays.copyOf(bytes, Math.max(1, Math.min(bytes.length, length * bytes.length / 1500)));
         ReadPicture read = PictureReader.read(part, new Limits(1_000_000, 1 << 20));

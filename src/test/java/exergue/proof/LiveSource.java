@@ -1,7 +1,6 @@
 package exergue.proof;
 
 import exergue.bench.MakeCatalogue;
-import exergue.files.MemoryCache;
 import exergue.photo.print.Darkroom;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -25,7 +24,7 @@ final class LiveSource implements AutoCloseable {
         for (Map.Entry<String, String> file : MakeCatalogue.files(coins).entrySet()) {
             write(file.getKey(), file.getValue());
         }
-        this.desk = new ProofDesk(folder, Instant::now, tree -> tree, Darkroom.with(new MemoryCache(), 1));
+        this.desk = new ProofDesk(folder, Instant::now, tree -> tree, Darkroom.inMemory());
     }
 
     LiveSource open() {

@@ -7,14 +7,12 @@ import exergue.model.Coin;
 import exergue.model.PictureStyle;
 import exergue.model.Written;
 import exergue.photo.Outlined;
-import exergue.photo.ReadPicture;
 import exergue.photo.print.CoinPrinter.Exposure;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 
 /** Takes up the photographs of one coin, says what is wrong with them, and has its pictures made. */
 final class CoinDesk {
@@ -24,13 +22,13 @@ final class CoinDesk {
 
     private final Tree source;
     private final Cache cache;
-    private final Function<byte[], ReadPicture> reader;
+    private final Opener opener;
     private final PictureStyle style;
 
-    CoinDesk(Tree source, Cache cache, Function<byte[], ReadPicture> reader, PictureStyle style) {
+    CoinDesk(Tree source, Cache cache, Opener opener, PictureStyle style) {
         this.source = source;
         this.cache = cache;
-        this.reader = reader;
+        this.opener = opener;
         this.style = style;
     }
 
@@ -42,41 +40,69 @@ final class CoinDesk {
 
         private final Coin.Photograph photograph;
         private final PrintedSize.Size size;
+        private final boolean oneFile;
         private final List<Finding> findings = new ArrayList<>();
 
         Work(Coin.Photograph photograph, PrintedSize.Size size) {
             this.photograph = photograph;
             this.size = size;
+            this.oneFile = photograph.obverse().map(Written::value).equals(photograph.reverse().map(Written::value));
         }
 
         CoinPrint print() {
-            boolean one = photograph.obverse().map(Written::value).equals(photograph.reverse().map(Written::value));
             Optional<Negative> front = photograph.obverse().flatMap(this::open);
-            Optional<Negative> back = one ? front : photograph.reverse().flatMap(this::open);
-            Optional<Exposure> obverse = front.flatMap(negative -> exposed(negative, 0, photograph.obverse().orElseThrow()));
-            Optional<Exposure> reverse = one ? obverse.filter(CoinDesk::showsTwo).map(side -> second(side.negative(), side.shown()))
+            Optional<Negative> back = oneFile ? front : photograph.reverse().flatMap(this::open);
+            try {
+                return print(front, back);
+            } finally {
+                front.ifPresent(Negative::putAway);
+                back.ifPresent(Negative::putAway);
+            }
+        }
+
+        private CoinPrint print(Optional<Negative> front, Optional<Negative> back) {
+            CoinPrinter printer = new CoinPrinter(style, size);
+            Optional<Exposure> first = front.flatMap(negative -> exposed(negative, 0, photograph.obverse().orElseThrow()));
+            Optional<CoinPrint.Side> early = oneFile || back.isEmpty() ? Optional.empty() : first.map(printer::obverse);
+            if (early.isPresent()) { // so that the memory of one photograph is given back before the next is opened
+                develop(early.get(), first.orElseThrow());
+                front.orElseThrow().putAway();
+            }
+            Optional<Exposure> second = oneFile ? shared(first)
                     : back.flatMap(negative -> exposed(negative, 1, photograph.reverse().orElseThrow()));
-            if (one && reverse.isEmpty() && obverse.flatMap(Exposure::outlined).isPresent()) {
+            Optional<Exposure> obverse = photograph.obverse().isEmpty() ? alsoShown(second, 0) : first;
+            Optional<Exposure> reverse = photograph.reverse().isEmpty() ? alsoShown(first, 1) : second;
+            Optional<CoinPrint.Side> obversePrint = early.or(() -> obverse.map(printer::obverse));
+            Optional<CoinPrint.Side> reversePrint = reverse.map(side -> printer.reverse(side, obverse));
+            if (early.isEmpty()) {
+                obversePrint.ifPresent(side -> develop(side, obverse.orElseThrow()));
+            }
+            reversePrint.ifPresent(side -> develop(side, reverse.orElseThrow()));
+            return new CoinPrint(obversePrint.or(() -> unopened(photograph.obverse())),
+                    reversePrint.or(() -> oneFile ? Optional.empty() : unopened(photograph.reverse())), size.isKnown(), size.scale(), findings);
+        }
+
+        /** The reverse on a file that is named for both sides. */
+        private Optional<Exposure> shared(Optional<Exposure> obverse) {
+            Optional<Exposure> reverse = obverse.filter(CoinDesk::showsTwo).map(side -> side(side, 1));
+            if (reverse.isEmpty() && obverse.flatMap(Exposure::outlined).isPresent()) {
                 notCut(photograph.obverse().orElseThrow(), "it is named for both sides and shows one coin",
                         "Give each side its own photograph.");
             }
-            if (photograph.reverse().isEmpty() && obverse.filter(CoinDesk::showsTwo).isPresent()) {
-                reverse = obverse.map(side -> second(side.negative(), side.shown()));
-                two(photograph.obverse().orElseThrow());
-            } else if (photograph.obverse().isEmpty() && reverse.filter(CoinDesk::showsTwo).isPresent()) {
-                obverse = reverse.map(side -> new Exposure(side.negative(), side.shown(), Optional.of(0)));
-                two(photograph.reverse().orElseThrow());
-            }
-            CoinPrinter.Sides sides = new CoinPrinter(style, size).print(obverse, reverse);
-            develop(sides, front, back);
-            return new CoinPrint(sides.obverse().or(() -> unopened(photograph.obverse())),
-                    sides.reverse().or(() -> one ? Optional.empty() : unopened(photograph.reverse())), size.isKnown(), size.scale(), findings);
+            return reverse;
+        }
+
+        /** The side for which no file is named, if it is on the file of the other. */
+        private Optional<Exposure> alsoShown(Optional<Exposure> other, int number) {
+            Optional<Exposure> found = other.filter(CoinDesk::showsTwo).map(side -> side(side, number));
+            found.ifPresent(side -> two(photograph.obverse().or(photograph::reverse).orElseThrow()));
+            return found;
         }
 
         /** Empty if the file is not there; the typesetter says so where it looks for it. */
         private Optional<Negative> open(Written<String> path) {
             try {
-                return source.has(path.value()) ? Optional.of(new Negative(path.value(), source, cache, reader))
+                return source.has(path.value()) ? Optional.of(new Negative(path.value(), source, cache, opener))
                         : Optional.empty();
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
@@ -127,11 +153,8 @@ final class CoinDesk {
                     "", Optional.empty()));
         }
 
-        private void develop(CoinPrinter.Sides sides, Optional<Negative> front, Optional<Negative> back) {
-            List<Negative> open = java.util.stream.Stream.concat(front.stream(), back.stream()).toList();
-            java.util.stream.Stream.concat(sides.obverse().stream(), sides.reverse().stream()).forEach(side -> side.cut()
-                    .ifPresent(cut -> open.stream().filter(negative -> negative.path().equals(cut.source())).findFirst()
-                            .orElseThrow().develop(cut)));
+        private void develop(CoinPrint.Side side, Exposure exposure) {
+            side.cut().ifPresent(exposure.negative()::develop);
         }
     }
 
@@ -139,7 +162,7 @@ final class CoinDesk {
         return side.shown().sides().size() > 1;
     }
 
-    private static Exposure second(Negative negative, Seen.Shown shown) {
-        return new Exposure(negative, shown, Optional.of(1));
+    private static Exposure side(Exposure other, int number) {
+        return new Exposure(other.negative(), other.shown(), Optional.of(number));
     }
 }

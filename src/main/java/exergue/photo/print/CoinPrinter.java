@@ -36,13 +36,13 @@ final class CoinPrinter {
         }
     }
 
-    /** Both sides, each if there is one. */
-    record Sides(Optional<CoinPrint.Side> obverse, Optional<CoinPrint.Side> reverse) { }
+    CoinPrint.Side obverse(Exposure obverse) {
+        return side(obverse, scale(obverse));
+    }
 
-    Sides print(Optional<Exposure> obverse, Optional<Exposure> reverse) {
-        Optional<Double> scale = obverse.map(this::scale);
-        return new Sides(obverse.map(side -> side(side, scale.orElseThrow())),
-                reverse.map(side -> side(side, reverseScale(side, obverse, scale))));
+    /** @param obverse of the same coin, if it is shown */
+    CoinPrint.Side reverse(Exposure reverse, Optional<Exposure> obverse) {
+        return side(reverse, reverseScale(reverse, obverse));
     }
 
     /** Millimetres on paper to a pixel of the photograph. */
@@ -55,14 +55,14 @@ final class CoinPrinter {
         return size.ofWholePicture().doubleValue() / side.shown().width();
     }
 
-    private double reverseScale(Exposure reverse, Optional<Exposure> obverse, Optional<Double> scale) {
+    private double reverseScale(Exposure reverse, Optional<Exposure> obverse) {
         if (obverse.isPresent() && obverse.get().negative() == reverse.negative()) {
-            return scale.orElseThrow();
+            return scale(obverse.get());
         }
         boolean fixed = size.taken() == Direction.TOP_TO_BOTTOM || size.taken() == Direction.SIDE_TO_SIDE;
         Optional<Outline> front = obverse.flatMap(Exposure::outline);
         if (size.diameter().isPresent() && fixed && front.isPresent() && reverse.outline().isPresent()) {
-            return scale.orElseThrow() * Math.sqrt(front.get().edge().area() / reverse.outline().get().edge().area());
+            return scale(obverse.orElseThrow()) * Math.sqrt(front.get().edge().area() / reverse.outline().get().edge().area());
         }
         return scale(reverse);
     }

@@ -51,45 +51,27 @@ final class Cutter {
         return cutter.image(printed::at);
     }
 
-    /** How much a pixel counts, 0 to 1. */
-    @FunctionalInterface
-    private interface Weight {
-        float at(int x, int y);
-    }
-
-    private void gather(Weight weight) {
-        for (int y = 0; y < frame.height(); y++) {
-            for (int x = 0; x < frame.width(); x++) {
-                gather(x, y, weight);
+    /**
+     * Goes once through the rows of the photograph that the frame covers. Each row is first gathered into the columns of the
+     * picture, then what came of it shared out between the rows of the picture that it lies in.
+     */
+    private void gather(GatheredRow.Weight weight) {
+        int first = Math.max(0, (int) Math.floor(frame.top()));
+        int last = Math.min(raster.height(), (int) Math.ceil(frame.top() + frame.height() * frame.step()));
+        GatheredRow row = new GatheredRow(raster, frame, channels == 1);
+        for (int y = first; y < last; y++) {
+            if (row.gather(y, weight)) {
+                share(row, y);
             }
         }
     }
 
-    private void gather(int x, int y, Weight weight) {
-        double left = frame.left() + x * frame.step();
-        double top = frame.top() + y * frame.step();
-        int index = y * frame.width() + x;
-        for (int py = (int) Math.floor(top); py < Math.ceil(top + frame.step()); py++) {
-            double down = Math.min(py + 1, top + frame.step()) - Math.max(py, top);
-            for (int px = (int) Math.floor(left); px < Math.ceil(left + frame.step()); px++) {
-                if (px >= 0 && py >= 0 && px < raster.width() && py < raster.height()) {
-                    double across = Math.min(px + 1, left + frame.step()) - Math.max(px, left);
-                    add(index, px, py, (float) (across * down) * weight.at(px, py));
-                }
-            }
-        }
-    }
-
-    private void add(int index, int px, int py, float weight) {
-        if (weight > 0) {
-            weights[index] += weight;
-            if (channels == 1) {
-                sums[index] += weight * raster.grey(px, py);
-            } else {
-                for (int c = 0; c < channels; c++) {
-                    sums[index * channels + c] += weight * raster.at(px, py, c);
-                }
-            }
+    private void share(GatheredRow row, int y) {
+        double top = (y - frame.top()) / frame.step();
+        double bottom = (y + 1 - frame.top()) / frame.step();
+        for (int to = Math.max(0, (int) Math.floor(top)); to < Math.min(frame.height(), (int) Math.ceil(bottom)); to++) {
+            float part = (float) ((Math.min(to + 1, bottom) - Math.max(to, top)) * frame.step());
+            row.addTo(to, part, weights, sums);
         }
     }
 
@@ -125,7 +107,7 @@ final class Cutter {
         return weights[index] > 0;
     }
 
-    private BufferedImage image(Weight printed) {
+    private BufferedImage image(GatheredRow.Weight printed) {
         BufferedImage image = new BufferedImage(frame.width(), frame.height(),
                 channels == 1 ? BufferedImage.TYPE_BYTE_GRAY : BufferedImage.TYPE_INT_RGB);
         WritableRaster out = image.getRaster();

@@ -11,6 +11,7 @@ import exergue.model.Type;
 import exergue.photo.Limits;
 import exergue.photo.PictureReader;
 import exergue.photo.ReadPicture;
+import exergue.photo.Workroom;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -36,22 +37,25 @@ public final class Darkroom {
 
     private final Cache cache;
     private final int threads;
-    private final Function<byte[], ReadPicture> reader;
+    private final Opener opener;
 
-    /** @param reader what unpacks the bytes of a file; called only for those of which something is not in the cache */
-    public Darkroom(Cache cache, int threads, Function<byte[], ReadPicture> reader) {
+    /**
+     * @param room   for all photographs that are open at one time
+     * @param reader what unpacks the bytes of a file; called only for those of which something is not in the cache
+     */
+    public Darkroom(Cache cache, int threads, Workroom room, Function<byte[], ReadPicture> reader) {
         this.cache = cache;
         this.threads = threads;
-        this.reader = reader;
+        this.opener = new Opener(reader, room);
     }
 
-    public static Darkroom with(Cache cache, int threads) {
-        return new Darkroom(cache, threads, bytes -> PictureReader.read(bytes, Limits.USUAL));
+    public static Darkroom with(Cache cache, int threads, Workroom room) {
+        return new Darkroom(cache, threads, room, bytes -> PictureReader.read(bytes, Limits.USUAL));
     }
 
-    /** Keeps everything in memory: for small books. */
+    /** Keeps everything in memory, and opens one photograph at a time: for small books. */
     public static Darkroom inMemory() {
-        return with(new MemoryCache(), 1);
+        return with(new MemoryCache(), 1, new Workroom(0));
     }
 
     /** Is told how many of the coins are done. */
@@ -71,7 +75,7 @@ public final class Darkroom {
             byCoin.put(coins.get(i).id().value(), names.named(prints.get(i)));
             findings.addAll(prints.get(i).findings());
         }
-        return new PreparedPictures(new PrintedCoins(byCoin), new PictureTree(source, names.made(), cache, reader),
+        return new PreparedPictures(new PrintedCoins(byCoin), new PictureTree(source, names.made(), cache, opener),
                 Findings.of(findings));
     }
 
@@ -84,7 +88,7 @@ public final class Darkroom {
         Map<String, Type> types = new HashMap<>();
         catalogue.types().forEach(type -> types.put(type.id().value(), type));
         PrintedSize sizes = new PrintedSize(catalogue.style());
-        CoinDesk desk = new CoinDesk(source, cache, reader, catalogue.style().pictures());
+        CoinDesk desk = new CoinDesk(source, cache, opener, catalogue.style().pictures());
         ExecutorService workers = Executors.newFixedThreadPool(Math.max(1, Math.min(threads, coins.size())));
         try {
             List<Future<CoinPrint>> asked = new ArrayList<>();

@@ -4,16 +4,18 @@ import exergue.files.Cache;
 import exergue.files.Digest;
 import exergue.files.Tree;
 import exergue.photo.Fingerprint;
+import exergue.photo.Limits;
 import exergue.photo.Outline;
 import exergue.photo.Outlined;
 import exergue.photo.Outliner;
+import exergue.photo.PictureReader;
 import exergue.photo.Raster;
 import exergue.photo.ReadPicture;
+import exergue.photo.Workroom;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 
 /** One photograph while it is worked on. It is read and unpacked once at most, and only if something on it has to be looked at. */
 final class Negative {
@@ -22,16 +24,17 @@ final class Negative {
     private final Tree source;
     private final String digest;
     private final Cache cache;
-    private final Function<byte[], ReadPicture> reader;
+    private final Opener opener;
     private ReadPicture unpacked;
+    private Workroom.Share share;
 
     /** @throws IOException if the file cannot be read, where that is needed to know its digest */
-    Negative(String path, Tree source, Cache cache, Function<byte[], ReadPicture> reader) throws IOException {
+    Negative(String path, Tree source, Cache cache, Opener opener) throws IOException {
         this.path = path;
         this.source = source;
         this.digest = source.digest(path);
         this.cache = cache;
-        this.reader = reader;
+        this.opener = opener;
     }
 
     String path() {
@@ -68,23 +71,35 @@ final class Negative {
         return JpegFile.of(Cutter.cut(raster().orElseThrow(), outline, cut), cut.ppi());
     }
 
+    /** Gives back the memory it takes. What is asked of it afterwards and is not in the cache opens it again. */
+    void putAway() {
+        unpacked = null;
+        if (share != null) {
+            share.close();
+            share = null;
+        }
+    }
+
     private ReadPicture unpacked() {
         if (unpacked == null) {
-            unpacked = reader.apply(bytes());
+            try {
+                unpacked = source.size(path) > Limits.USUAL.bytes() ? PictureReader.tooLong(source.size(path), Limits.USUAL) : opened();
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
         }
         return unpacked;
     }
 
     /** What is made is kept by the digest; so it must be made of these bytes and no others. */
-    private byte[] bytes() {
-        try {
+    private ReadPicture opened() throws IOException {
+        try (Workroom.Share ofFile = opener.room().forFile(source.size(path))) {
             byte[] bytes = source.read(path);
             if (!Digest.of(bytes).equals(digest)) {
                 throw new IOException("the photograph “" + path + "” was changed meanwhile; make the book again");
             }
-            return bytes;
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            share = opener.room().forPicture(PictureReader.memory(bytes, Limits.USUAL));
+            return opener.reader().apply(bytes);
         }
     }
 

@@ -2,7 +2,6 @@ package exergue.photo.print;
 
 import exergue.files.Cache;
 import exergue.files.Tree;
-import exergue.photo.ReadPicture;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -11,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.function.Function;
 
 /** A source tree with the pictures that were made out of its photographs. What the cache has forgotten is made again. */
 final class PictureTree implements Tree {
@@ -19,14 +17,14 @@ final class PictureTree implements Tree {
     private final Tree source;
     private final Map<String, Cut> made;
     private final Cache cache;
-    private final Function<byte[], ReadPicture> reader;
+    private final Opener opener;
 
     /** @param made by the paths that the pictures have */
-    PictureTree(Tree source, Map<String, Cut> made, Cache cache, Function<byte[], ReadPicture> reader) {
+    PictureTree(Tree source, Map<String, Cut> made, Cache cache, Opener opener) {
         this.source = source;
         this.made = new TreeMap<>(made);
         this.cache = cache;
-        this.reader = reader;
+        this.opener = opener;
     }
 
     @Override
@@ -49,10 +47,16 @@ final class PictureTree implements Tree {
             return source.read(path);
         }
         Optional<byte[]> kept = cache.get(cut.name());
+        if (kept.isPresent()) {
+            return kept.get();
+        }
+        Negative negative = new Negative(cut.source(), source, cache, opener);
         try {
-            return kept.isPresent() ? kept.get() : new Negative(cut.source(), source, cache, reader).print(cut);
+            return negative.print(cut);
         } catch (UncheckedIOException e) {
             throw e.getCause();
+        } finally {
+            negative.putAway();
         }
     }
 

@@ -12,6 +12,7 @@ import exergue.finding.Finding;
 import exergue.photo.Fingerprint;
 import exergue.photo.Limits;
 import exergue.photo.PictureReader;
+import exergue.photo.Workroom;
 import java.awt.Color;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
@@ -44,7 +45,7 @@ class DarkroomTest {
 
     private static PreparedPictures prepared(PicturedCatalogue source, Cache cache, int threads, AtomicInteger unpacked)
             throws IOException {
-        return new Darkroom(cache, threads, bytes -> {
+        return new Darkroom(cache, threads, new Workroom(0), bytes -> {
             unpacked.incrementAndGet();
             return PictureReader.read(bytes, Limits.USUAL);
         }).prepare(source.catalogue(), source.tree(), (done, of) -> { });
@@ -314,7 +315,7 @@ class DarkroomTest {
         PreparedPictures prepared = prepared(new PicturedCatalogue().file("o.jpg", coin(400, 300, 30, CARD))
                 .coin("lk-1", "20 mm", "obverse: o.jpg"));
         PrintedSide side = picture(prepared, "lk-1").obverse().orElseThrow();
-        assertEquals("2: 16.7", Fingerprint.METHOD + ": " + side.width().setScale(1, java.math.RoundingMode.HALF_EVEN));
+        assertEquals("3: 16.7", Fingerprint.METHOD + ": " + side.width().setScale(1, java.math.RoundingMode.HALF_EVEN));
         assertNotEquals("", side.shape());
     }
 }

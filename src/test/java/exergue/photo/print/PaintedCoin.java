@@ -69,6 +69,25 @@ public final class PaintedCoin {
         return this;
     }
 
+    /** The grain of a sensor over the whole picture: the same for every channel, with this standard deviation, of 255. */
+    public PaintedCoin grain(double deviation) {
+        Random chance = new Random(seed++);
+        int[] row = new int[image.getWidth()];
+        for (int y = 0; y < image.getHeight(); y++) {
+            image.getRGB(0, y, row.length, 1, row, 0, row.length);
+            for (int x = 0; x < row.length; x++) {
+                int add = (int) Math.round(deviation * chance.nextGaussian());
+                row[x] = added(row[x] >> 16 & 0xFF, add) << 16 | added(row[x] >> 8 & 0xFF, add) << 8 | added(row[x] & 0xFF, add);
+            }
+            image.setRGB(0, y, row.length, 1, row, 0, row.length);
+        }
+        return this;
+    }
+
+    private static int added(int sample, int more) {
+        return Math.max(0, Math.min(255, sample + more));
+    }
+
     public byte[] png() {
         return written("png");
     }
