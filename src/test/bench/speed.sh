@@ -9,6 +9,7 @@ home=$PWD
 rounds=${1:-5}
 coins=${2:-2000}
 flags="-XX:TieredStopAtLevel=1 -XX:C1MaxInlineSize=20 -XX:C1MaxInlineLevel=4"
+flags="$flags -XX:Tier3InvocationThreshold=25 -XX:Tier3MinInvocationThreshold=12 -XX:Tier3CompileThreshold=250"
 flags="$flags -XX:+UseParallelGC -XX:-UseAdaptiveSizePolicy -XX:InitialRAMPercentage=5 -Xmn96m -XX:MaxTenuringThreshold=0"
 
 mvn -q -B package -DskipTests

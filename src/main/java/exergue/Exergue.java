@@ -1,6 +1,5 @@
 package exergue;
 
-import exergue.check.Checker;
 import exergue.cite.SetWorks;
 import exergue.cite.WorksSetter;
 import exergue.edition.Anchors;
@@ -9,7 +8,6 @@ import exergue.edition.DataRow;
 import exergue.edition.DataRows;
 import exergue.edition.Editor;
 import exergue.edition.PageMap;
-import exergue.edition.PrintedTexts;
 import exergue.files.Cache;
 import exergue.files.Tree;
 import exergue.finding.Findings;
@@ -24,10 +22,7 @@ import exergue.photo.print.PrintedCoins;
 import exergue.source.KeptEntries;
 import exergue.source.Loaded;
 import exergue.source.SourceReader;
-import exergue.study.Plausibility;
-import exergue.study.die.DieChecks;
 import exergue.typeset.Attachment;
-import exergue.typeset.Coverage;
 import exergue.typeset.Excerpt;
 import exergue.typeset.HeadStart;
 import exergue.typeset.PagePasses;
@@ -123,24 +118,18 @@ public final class Exergue {
         Loaded loaded = SourceReader.read(source, kept);
 
         progress.starts(Stage.CHECK);
-        ForkJoinTask<Findings> checks = ForkJoinPool.commonPool().submit(
-                () -> loaded.catalogue().map(Exergue::checks).orElse(Findings.none()));
+        Optional<ChecksBeside> checks = loaded.catalogue().map(ChecksBeside::begin);
 
         progress.starts(Stage.ARRANGE);
         SetWorks works = loaded.catalogue().isPresent() ? WorksSetter.set(loaded.catalogue().get(), source)
                 : new SetWorks(Map.of(), Findings.none());
         Optional<Editor.Edited> edited = loaded.catalogue().map(catalogue -> Editor.edit(catalogue, works.full(), PageMap.UNKNOWN));
         Findings arranged = edited.map(Editor.Edited::findings).orElse(Findings.none());
-        Findings judged = Judgement.of(OneCause.of(loaded.findings().and(checks.join()).and(works.findings()).and(arranged)),
+        Findings judged = Judgement.of(OneCause.of(loaded.findings().and(checks.map(ChecksBeside::all).orElse(Findings.none())).and(works.findings()).and(arranged)),
                 loaded.catalogue());
         Findings house = loaded.catalogue().map(catalogue -> HouseCheck.of(catalogue, judged)).orElse(Findings.none());
         return new Checked(source, loaded.catalogue(), edited.map(Editor.Edited::book), works,
                 Judgement.of(judged.and(house), loaded.catalogue()), Optional.empty());
-    }
-
-    private static Findings checks(Catalogue catalogue) {
-        return Checker.check(catalogue).and(Plausibility.check(catalogue)).and(DieChecks.check(catalogue))
-                .and(Coverage.missing(PrintedTexts.of(catalogue)));
     }
 
     /**

@@ -139,6 +139,13 @@ public final class FolderTree implements Tree {
         return Files.readAllBytes(resolve(path));
     }
 
+    /** Whether the file lies inside is asked once. */
+    @Override
+    public Optional<byte[]> readUpTo(String path, long most) throws IOException {
+        Path file = resolve(path);
+        return Files.size(file) > most ? Optional.empty() : Optional.of(Files.readAllBytes(file));
+    }
+
     @Override
     public byte[] start(String path, int length) throws IOException {
         try (InputStream in = Files.newInputStream(resolve(path))) {

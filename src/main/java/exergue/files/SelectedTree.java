@@ -34,6 +34,11 @@ public final class SelectedTree implements Tree {
     }
 
     @Override
+    public Optional<byte[]> readUpTo(String path, long most) throws IOException {
+        return whole.readUpTo(seen(path), most);
+    }
+
+    @Override
     public byte[] start(String path, int length) throws IOException {
         return whole.start(seen(path), length);
     }

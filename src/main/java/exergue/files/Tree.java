@@ -23,6 +23,15 @@ public interface Tree {
     byte[] read(String path) throws IOException;
 
     /**
+     * The whole file, or nothing if it has more bytes than {@code most}; it is not read then.
+     *
+     * @throws IOException as for {@link #read}
+     */
+    default Optional<byte[]> readUpTo(String path, long most) throws IOException {
+        return size(path) > most ? Optional.empty() : Optional.of(read(path));
+    }
+
+    /**
      * The first bytes of a file, as many as there are up to {@code length}.
      *
      * @throws IOException as for {@link #read}

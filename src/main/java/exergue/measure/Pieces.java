@@ -29,16 +29,24 @@ final class Pieces {
     static Step<List<Piece>> of(Task task) {
         String plain = task.marks().plain();
         Matcher other = OTHER_DIGITS.matcher(plain);
-        if (other.find()) {
+        if (!isAscii(plain) && other.find()) {
             return otherDigits(task, other);
         }
         Matcher mixed = MIXED.matcher(plain);
-        while (mixed.find()) {
+        while (likeFigures(plain) && mixed.find()) {
             if (mixed.group().matches(".*[0-9].*") && mixed.group().matches(".*[OolI].*")) {
                 return lettersForFigures(task, mixed);
             }
         }
         return cut(task, plain);
+    }
+
+    private static boolean isAscii(String plain) {
+        return plain.chars().allMatch(c -> c < 128);
+    }
+
+    private static boolean likeFigures(String plain) {
+        return plain.indexOf('O') >= 0 || plain.indexOf('o') >= 0 || plain.indexOf('l') >= 0 || plain.indexOf('I') >= 0;
     }
 
     private static Step<List<Piece>> cut(Task task, String plain) {

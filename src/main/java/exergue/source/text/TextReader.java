@@ -31,15 +31,14 @@ public final class TextReader {
 
     /** The text, or nothing where the file cannot be read as text; the reason is in the notebook then. */
     public Optional<SourceText> read(String file) throws IOException {
-        long size = tree.size(file);
-        if (size > MOST_BYTES) {
+        Optional<byte[]> read = tree.readUpTo(file, MOST_BYTES);
+        if (read.isEmpty()) {
             report(Finding.of(TextCodes.FILE_TOO_LARGE, Place.ofFile(file), "",
-                    "This file has " + size + " bytes; an entry or chapter has at most " + MOST_BYTES + ".",
+                    "This file has " + tree.size(file) + " bytes; an entry or chapter has at most " + MOST_BYTES + ".",
                     "Take it out of the folder, or split it."));
             return Optional.empty();
         }
-        byte[] bytes = tree.read(file);
-        Optional<String> decoded = decode(file, bytes);
+        Optional<String> decoded = decode(file, read.get());
         if (decoded.isEmpty()) {
             return Optional.empty();
         }
