@@ -89,6 +89,19 @@ public final class PictureReader {
         }
     }
 
+    /** How many pixels the file says it has, as it lies there; empty where it is no picture. Nothing is unpacked. */
+    public static Optional<PictureSize> size(byte[] bytes) {
+        Optional<Format> format = format(bytes);
+        if (format.isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(with(bytes, format.get(), reader -> new PictureSize(reader.getWidth(0), reader.getHeight(0))));
+        } catch (IOException | RuntimeException e) {
+            return Optional.empty(); // as in read: a file that is not as it should be
+        }
+    }
+
     /** By its first bytes; names of files say nothing. */
     public static Optional<Format> format(byte[] bytes) {
         if (startsWith(bytes, 0xFF, 0xD8, 0xFF)) {

@@ -20,7 +20,7 @@ import java.util.stream.Stream;
 final class PressCheck {
 
     /** Pixels an inch at the printed size, as printers' and publishers' guides ask for. */
-    private static final int PHOTOGRAPH = 300;
+    static final int PHOTOGRAPH = 300;
     private static final int LINE_ART = 600;
     private static final int RGB = 3;
     /** Points: nearer to the trimmed edge than this it would be taken for a picture that should run over it. */

@@ -118,13 +118,16 @@ final class ProseMarkup {
         html.append("<table class=\"").append(TABLE).append(table.rows().size() <= SHORT ? " short" : "")
                 .append(table.caption().isPresent() ? " captioned\">" : "\">").append(caption(table, "caption" + id(table), "caption"))
                 .append("<thead>");
+        html.append("<tr>");
         appendRow(table.head(), table.align(), "th scope=\"col\"", "th", html);
         html.append("</thead><tbody>");
-        for (List<List<Inline>> row : table.rows()) {
-            appendRow(row, table.align(), "td", "td", html);
+        for (int i = 0; i < table.rows().size(); i++) {
+            html.append(i > 0 && i == table.rows().size() - 2 ? "<tr class=\"keep\">" : "<tr>");
+            appendRow(table.rows().get(i), table.align(), "td", "td", html);
         }
         html.append("</tbody></table>\n");
     }
+
 
     private String id(Prose.Captioned block) {
         return block.caption().flatMap(Caption::label).map(label -> " id=\""
@@ -144,7 +147,6 @@ final class ProseMarkup {
 
     private void appendRow(List<List<Inline>> cells, List<String> align, String open, String close,
                            StringBuilder html) {
-        html.append("<tr>");
         for (int i = 0; i < cells.size(); i++) {
             String side = i < align.size() ? align.get(i) : "left";
             html.append('<').append(open).append(" class=\"").append(Markup.escape(side)).append("\">")
@@ -169,7 +171,8 @@ final class ProseMarkup {
         }
         List<String> parts = new ArrayList<>();
         parts.add("<img src=\"" + Markup.escape(TreeResources.address(picture.path())) + "\" alt=\""
-                + Markup.escape(picture.alternative()) + "\"/>");
+                + Markup.escape(picture.alternative()) + "\""
+                + ChapterPicture.width(source, picture.path()).map(pixels -> " width=\"" + pixels + "\"").orElse("") + "/>");
         parts.add(caption(picture, "p", "p"));
         html.append("<div class=\"figure\"").append(id(picture)).append('>').append(String.join("", parts)).append("</div>\n");
     }
