@@ -120,7 +120,7 @@ function layLeaves() {
     leaf.name = told.name;
     leaf.classList.toggle("fresh", told.fresh);
     leaf.setAttribute("aria-label", "Page " + told.folio);
-    leaf.firstChild.textContent = "p. " + told.folio + (told.fresh ? " · just saved; the rest of the book is being set" : "");
+    leaf.firstChild.textContent = "p. " + told.folio + (!told.fresh ? "" : now.state === "setting" ? " · just saved; the rest of the book is being set" : " · newer than the rest of the book");
     if (leaf.near) {
       draw(leaf);
     }

@@ -6,17 +6,20 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import exergue.bench.MakeCatalogue;
+import exergue.files.FolderTree;
 import exergue.files.MemoryTree;
 import exergue.files.Tree;
 import exergue.source.Loaded;
 import exergue.source.SourceReader;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -43,6 +46,24 @@ class AtOnceTest {
     void readersChangeNoByteOfTheBook(int readers) throws Exception {
         Tree tree = MemoryTree.ofText(MakeCatalogue.files(COINS));
         assertArrayEquals(with(1, () -> book(tree)), with(readers, () -> book(tree)));
+    }
+
+    /** What the page engine keeps for the whole process is not changed by a book that is set beside another. */
+    @Test
+    void booksThatAreSetAtTheSameTimeAreTheSameToTheByte() throws Exception {
+        Tree one = MemoryTree.ofText(MakeCatalogue.files(COINS));
+        Tree other = new FolderTree(Path.of("src", "main", "resources", "exergue", "start"));
+        byte[] oneAlone = book(one);
+        byte[] otherAlone = book(other);
+        ForkJoinPool pool = new ForkJoinPool(3);
+        try {
+            List<ForkJoinTask<byte[]>> books = List.of(pool.submit(() -> book(one)), pool.submit(() -> book(other)), pool.submit(() -> book(one)));
+            assertArrayEquals(oneAlone, books.get(0).get());
+            assertArrayEquals(otherAlone, books.get(1).get());
+            assertArrayEquals(oneAlone, books.get(2).get());
+        } finally {
+            pool.shutdown();
+        }
     }
 
     @ParameterizedTest

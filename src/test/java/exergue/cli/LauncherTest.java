@@ -1,6 +1,7 @@
 package exergue.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -70,6 +71,13 @@ class LauncherTest {
         Ran ran = run(home.resolve("exergue"), "reading", "weight", "59.7 grn", "", "*", "$HOME");
         assertEquals("[reading, weight, 59.7 grn, , *, $HOME]", ran.out().get(1));
         assertEquals(2, ran.code());
+    }
+
+    @Test
+    void setsJavaForALongRunWhereItIsOne() throws Exception {
+        Ran ran = run(home.resolve("exergue"), "proof", "catalogue");
+        assertEquals("[proof, catalogue]", ran.out().get(1));
+        assertFalse(ran.out().get(0).contains("TieredStopAtLevel"), ran.out().get(0));
     }
 
     @Test

@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.net.URI;
@@ -14,8 +12,6 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
-import java.time.Instant;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -38,31 +34,20 @@ class ProofCommandTest {
     @Test
     void itTellsWhereToLookAndStopsWhenItIsTold() throws Exception {
         Path source = source();
-        StringWriter said = new StringWriter();
-        Terminal terminal = new Terminal(new PrintWriter(said), new PrintWriter(said), exergue.cli.report.Ink.PLAIN, false);
-        int[] code = {-1};
-        Thread command = new Thread(() -> code[0] = new CommandRun(terminal).run("proof", source.toString(), "--port", "0"));
-        command.start();
-        String address = address(said);
-        HttpResponse<String> now = HttpClient.newHttpClient().send(HttpRequest.newBuilder(URI.create(address + "now")).build(),
-                HttpResponse.BodyHandlers.ofString());
-        assertEquals(200, now.statusCode());
-        command.interrupt();
-        command.join(Duration.ofSeconds(30).toMillis());
-        assertEquals(0, code[0]);
+        Ran ran = Ran.stopped(said -> assertEquals(200, status(said)), "proof", source.toString(), "--port", "0");
+        assertEquals(0, ran.code(), ran.all());
         assertTrue(Files.notExists(source.resolve("book")), "no book is made");
     }
 
-    private static String address(StringWriter said) throws InterruptedException {
-        Instant end = Instant.now().plusSeconds(60);
-        while (Instant.now().isBefore(end)) {
-            Matcher address = ADDRESS.matcher(said.toString());
-            if (address.find()) {
-                return address.group();
-            }
-            Thread.sleep(20);
+    private static int status(String said) {
+        Matcher address = ADDRESS.matcher(said);
+        assertTrue(address.find(), said);
+        try {
+            return HttpClient.newHttpClient().send(HttpRequest.newBuilder(URI.create(address.group() + "now")).build(),
+                    HttpResponse.BodyHandlers.discarding()).statusCode();
+        } catch (IOException | InterruptedException e) {
+            throw new AssertionError(e);
         }
-        throw new AssertionError("no address in: " + said);
     }
 
     @Test
