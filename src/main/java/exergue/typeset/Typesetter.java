@@ -56,7 +56,7 @@ public final class Typesetter {
     public static SetBook set(Book book, Setting setting) throws IOException {
         PDDocument document = new PDDocument(STREAMS);
         Typesetter typesetter = new Typesetter(book, setting, document);
-        Optional<SetBook.Laid> laid = typesetter.runOrBlameTemplates();
+        Optional<SetBook.Laid> laid = typesetter.orClose(typesetter::runOrBlameTemplates);
         return new SetBook(document, book, setting, laid, Findings.of(typesetter.findings));
     }
 
@@ -72,7 +72,7 @@ public final class Typesetter {
     public static Optional<SetBook> excerpt(Book book, Setting setting, Excerpt excerpt) throws IOException {
         PDDocument document = new PDDocument(STREAMS);
         Typesetter typesetter = new Typesetter(excerpt.alone(book), setting, document);
-        Optional<SetBook.Laid> laid = typesetter.runExcerpt(excerpt);
+        Optional<SetBook.Laid> laid = typesetter.orClose(() -> typesetter.runExcerpt(excerpt));
         if (laid.isEmpty()) {
             document.close();
         }
@@ -89,6 +89,24 @@ public final class Typesetter {
         try (SetBook set = set(book, setting)) {
             set.write(Optional.empty(), List.of(), pdf);
             return new TypesetBook(set.pages(), set.findings());
+        }
+    }
+
+    private interface Run {
+        Optional<SetBook.Laid> run() throws IOException;
+    }
+
+    /** A large document has a file of its own, which has to go where nobody gets the document. */
+    private Optional<SetBook.Laid> orClose(Run setting) throws IOException {
+        boolean done = false;
+        try {
+            Optional<SetBook.Laid> laid = setting.run();
+            done = true;
+            return laid;
+        } finally {
+            if (!done) {
+                document.close();
+            }
         }
     }
 
