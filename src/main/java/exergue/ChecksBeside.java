@@ -2,6 +2,7 @@ package exergue;
 
 import exergue.check.Checker;
 import exergue.edition.PrintedTexts;
+import exergue.finding.Excused;
 import exergue.finding.Finding;
 import exergue.finding.Findings;
 import exergue.model.Catalogue;
@@ -36,9 +37,12 @@ final class ChecksBeside {
     /** Asked for from the last to the first: a check that nobody has begun is done by who asks for it. */
     Findings all() {
         List<Finding> all = new ArrayList<>();
+        List<Excused> excused = new ArrayList<>();
         for (int i = begun.size() - 1; i >= 0; i--) {
-            all.addAll(begun.get(i).join().all());
+            Findings found = begun.get(i).join();
+            all.addAll(found.all());
+            excused.addAll(found.excused());
         }
-        return Findings.of(all);
+        return Findings.of(all, excused);
     }
 }
