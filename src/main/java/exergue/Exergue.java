@@ -160,7 +160,7 @@ public final class Exergue {
         }
         Catalogue catalogue = checked.catalogue().orElseThrow();
         PrintedCoins unopened = PrintedCoins.unopened(catalogue);
-        if (unopened.byCoin().isEmpty()) {
+        if (unopened.byCoin().isEmpty() && catalogue.chapters().values().stream().allMatch(chapter -> chapter.pictures().findAny().isEmpty())) {
             return new Checked(checked.source(), checked.catalogue(), checked.book(), checked.works(), checked.findings(),
                     Optional.of(new PreparedPictures(unopened, checked.source(), Findings.none())));
         }

@@ -70,7 +70,7 @@ public final class Darkroom {
         List<CoinPrint> prints = prints(catalogue, coins, source, reached);
         PictureNames names = new PictureNames(source);
         Map<String, PrintedCoin> byCoin = new LinkedHashMap<>();
-        List<Finding> findings = new ArrayList<>();
+        List<Finding> findings = new ArrayList<>(new ChapterPictures(source, cache, opener).check(catalogue));
         for (int i = 0; i < coins.size(); i++) {
             byCoin.put(coins.get(i).id().value(), names.named(prints.get(i)));
             findings.addAll(prints.get(i).findings());

@@ -14,6 +14,7 @@ import exergue.photo.ReadPicture;
 import exergue.photo.Workroom;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 
@@ -52,6 +53,17 @@ final class Negative {
             cache.put(name, seen);
             return SeenFile.read(seen).orElseThrow(); // as rounded as from the cache, so that both give the same
         });
+    }
+
+    /** Why it cannot be opened, as the end of a sentence; empty if it can. */
+    Optional<String> fault() {
+        String name = Fingerprint.of("fault", digest, "");
+        byte[] words = cache.get(name).orElseGet(() -> {
+            byte[] found = (unpacked() instanceof ReadPicture.Unreadable unreadable ? unreadable.words() : "").getBytes(StandardCharsets.UTF_8);
+            cache.put(name, found);
+            return found;
+        });
+        return words.length == 0 ? Optional.empty() : Optional.of(new String(words, StandardCharsets.UTF_8));
     }
 
     /** Makes sure that the picture is in the cache; returns it if it had to be made. */

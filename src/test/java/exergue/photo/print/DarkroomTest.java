@@ -291,6 +291,22 @@ class DarkroomTest {
         assertEquals(Optional.of("o.jpg"), picture(prepared, "lk-1").obverse().map(PrintedSide::path));
     }
 
+    /** What the page engine would leave out in silence. */
+    @ParameterizedTest
+    @CsvSource({"bomb.png, it has 60000 × 60000 pixels", "cut-off.png, it is damaged", "cut-off.jpg, it is damaged", "plain.jpg, ''",
+        "sixteen.png, ''"})
+    void aPictureOfAChapterIsOpenedOnceToSeeThatItCanBe(String file, String words) throws IOException {
+        PicturedCatalogue source = new PicturedCatalogue().file("p.png", Files.readAllBytes(Path.of("src/test/resources/photo", file)))
+                .text("catalogue.yaml", "title: Coins\nlanguage: en\nparts: {front: [title, chapters/preface.md], body: [catalogue]}\n")
+                .text("chapters/preface.md", "# Preface\n\n![A map](p.png)\n").coin("lk-1", "20 mm", "width: 30 mm");
+        AtomicInteger unpacked = new AtomicInteger();
+        PreparedPictures first = prepared(source, new FolderCache(folder), 1, unpacked);
+        assertEquals(words.isEmpty() ? 0 : 1, first.findings().all().size());
+        first.findings().all().forEach(finding -> assertTrue(finding.what().startsWith("The picture “p.png” cannot be opened: " + words)));
+        assertEquals(first.findings().all(), prepared(source, new FolderCache(folder), 1, unpacked).findings().all());
+        assertEquals(1, unpacked.get());
+    }
+
     /** The same file with another height and width in its frame header (SOF0: FF C0, length, bits, height, width). */
     private static byte[] claiming(byte[] jpeg, int height, int width) {
         byte[] other = jpeg.clone();
