@@ -27,7 +27,7 @@ import java.util.concurrent.ConcurrentHashMap;
 public final class FolderTree implements Tree {
 
     /** The coarsest steps in which a disk notes times: those of FAT. */
-    private static final Duration TICK = Duration.ofSeconds(2);
+    static final Duration TICK = Duration.ofSeconds(2);
 
     private final Path root;
     private final Path realRoot;
@@ -95,6 +95,15 @@ public final class FolderTree implements Tree {
                 }
                 return FileVisitResult.CONTINUE;
             }
+
+            /** What an editor or Git has taken away since the folder was opened is no part of it any more. */
+            @Override
+            public FileVisitResult visitFileFailed(Path file, IOException failed) throws IOException {
+                if (failed instanceof NoSuchFileException && !file.equals(root)) {
+                    return FileVisitResult.CONTINUE;
+                }
+                throw failed;
+            }
         });
         return Collections.unmodifiableMap(found);
     }
@@ -106,7 +115,8 @@ public final class FolderTree implements Tree {
     }
 
     private static boolean isHidden(Path path) {
-        return path.getFileName().toString().startsWith(".");
+        String name = path.getFileName().toString();
+        return name.startsWith(".") || Leavings.isOne(name);
     }
 
     private boolean leadsInside(Path file) {

@@ -55,6 +55,8 @@ public final class FolderWatch implements AutoCloseable {
                     key = service.poll(TOGETHER_MS, TimeUnit.MILLISECONDS);
                 }
                 watchAll();
+            } else if (!watched.contains(root)) {
+                watchAll(); // it was taken away, and may have come back
             }
             return true;
         } catch (ClosedWatchServiceException e) {
@@ -80,6 +82,11 @@ public final class FolderWatch implements AutoCloseable {
                 return FileVisitResult.CONTINUE;
             }
         });
+    }
+
+    /** Whether the system tells of it. */
+    boolean watches(Path folder) {
+        return watched.contains(folder);
     }
 
     private boolean watch(Path folder) {

@@ -5,6 +5,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -19,7 +20,7 @@ import java.util.stream.Collectors;
 /**
  * A folder that somebody is working on. Each time it is asked it gives the tree as it stands then; texts are in memory from
  * that moment on, so that one reading does not see half of a change, and those that have kept their size and time of change
- * are not read again.
+ * are not read again, unless that time is so near that a second change could bear it too.
  */
 public final class LiveFolder {
 
@@ -31,7 +32,8 @@ public final class LiveFolder {
     /** By which a file that has changed is known. */
     record Seen(long size, FileTime changed) { }
 
-    private record Kept(Seen seen, byte[] bytes) { }
+    /** @param settled another change would bear another time */
+    private record Kept(Seen seen, byte[] bytes, boolean settled) { }
 
     private final Path root;
     private final Supplier<Instant> clock;
@@ -45,18 +47,31 @@ public final class LiveFolder {
 
     /** @throws IOException if the folder cannot be read */
     public Moment now() throws IOException {
-        FolderTree folder = new FolderTree(root, clock.get());
-        Map<String, Seen> files = folder.seen();
+        Instant looked = clock.get();
+        FolderTree folder = new FolderTree(root, looked);
+        Map<String, Seen> files = new TreeMap<>(folder.seen());
         Map<String, Kept> texts = new TreeMap<>();
-        for (Map.Entry<String, Seen> file : files.entrySet()) {
+        for (Map.Entry<String, Seen> file : List.copyOf(files.entrySet())) {
             if (file.getValue().size() <= MOST_KEPT && isText(file.getKey())) {
-                Kept before = kept.get(file.getKey());
-                texts.put(file.getKey(), before != null && before.seen().equals(file.getValue()) ? before
-                        : new Kept(file.getValue(), folder.read(file.getKey())));
+                try {
+                    texts.put(file.getKey(), text(file.getKey(), file.getValue(), folder, looked));
+                } catch (NoSuchFileException e) {
+                    files.remove(file.getKey()); // taken away since it was listed
+                }
             }
         }
         kept = texts;
         return new Moment(folder, files, texts);
+    }
+
+    private Kept text(String path, Seen seen, FolderTree folder, Instant looked) throws IOException {
+        Kept before = kept.get(path);
+        if (before != null && before.settled() && before.seen().equals(seen)) {
+            return before;
+        }
+        byte[] now = folder.read(path);
+        boolean settled = seen.changed().toInstant().plus(FolderTree.TICK).isBefore(looked);
+        return new Kept(seen, before != null && Arrays.equals(before.bytes(), now) ? before.bytes() : now, settled);
     }
 
     private static boolean isText(String path) {
@@ -80,8 +95,15 @@ public final class LiveFolder {
         public Set<String> since(Moment before) {
             Set<String> all = new TreeSet<>(files.keySet());
             all.addAll(before.files.keySet());
-            return all.stream().filter(path -> !Objects.equals(files.get(path), before.files.get(path)))
-                    .collect(Collectors.toCollection(TreeSet::new));
+            return all.stream().filter(path -> !isAsIn(before, path)).collect(Collectors.toCollection(TreeSet::new));
+        }
+
+        /** Texts are compared as they are in memory: one that was only saved again has not changed. */
+        private boolean isAsIn(Moment before, String path) {
+            Kept text = texts.get(path);
+            Kept old = before.texts.get(path);
+            return text != null && old != null ? Arrays.equals(text.bytes(), old.bytes())
+                    : Objects.equals(files.get(path), before.files.get(path));
         }
 
         @Override
