@@ -1,6 +1,7 @@
 package exergue.cli.report;
 
 import exergue.Repair;
+import exergue.source.heldback.HeldBack;
 import java.util.List;
 
 /** Changed lines as they were and as they are, each pair under its place. */

@@ -2,6 +2,7 @@ package exergue.cli.report;
 
 import exergue.files.Tree;
 import exergue.finding.Findings;
+import exergue.source.heldback.HeldBackFindings;
 
 /**
  * What a renderer is given.

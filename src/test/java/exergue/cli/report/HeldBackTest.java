@@ -9,6 +9,7 @@ import exergue.Progress;
 import exergue.Repair;
 import exergue.files.MemoryTree;
 import exergue.finding.Findings;
+import exergue.source.heldback.HeldBack;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;

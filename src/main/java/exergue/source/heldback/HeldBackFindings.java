@@ -1,4 +1,4 @@
-package exergue.cli.report;
+package exergue.source.heldback;
 
 import exergue.files.Tree;
 import exergue.finding.Excused;
@@ -12,7 +12,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Findings without the exact places that their sentences quote, and without edits of them. */
-final class HeldBackFindings {
+public final class HeldBackFindings {
 
     private static final Pattern QUOTED = Pattern.compile("“([^“”]{3,})”");
 
@@ -31,13 +31,14 @@ final class HeldBackFindings {
         return Normalizer.normalize(text, Normalizer.Form.NFC).replaceAll("\\s+", " ").strip();
     }
 
-    static Findings of(Findings findings, Tree tree) {
+    /** @param tree where they were found */
+    public static Findings of(Findings findings, Tree tree) {
         boolean concerned = findings.all().stream().anyMatch(HeldBackFindings::isConcerned)
                 || findings.excused().stream().anyMatch(one -> isConcerned(one.finding()));
         if (!concerned) {
             return findings;
         }
-        HeldBackFindings here = new HeldBackFindings(HeldBack.in(SourceLines.asWritten(tree, HeldBack.FILE)));
+        HeldBackFindings here = new HeldBackFindings(HeldBack.in(HeldBack.asWritten(tree, HeldBack.FILE)));
         return Findings.of(findings.all().stream().map(here::of).toList(), findings.excused().stream()
                 .map(one -> new Excused(here.of(one.finding()), one.because(), one.where())).toList());
     }

@@ -1,6 +1,9 @@
-package exergue.cli.report;
+package exergue.source.heldback;
 
+import exergue.files.Tree;
 import exergue.source.keys.FileKind;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -15,9 +18,12 @@ import java.util.regex.Pattern;
  * @param shown  each line, with a note in place of what is held back
  * @param hidden what is held back of each line, if anything
  */
-record HeldBack(List<String> shown, List<String> hidden) {
+public record HeldBack(List<String> shown, List<String> hidden) {
 
-    static final String FILE = FileKind.FIND_SPOTS.where();
+    /** That holds exact places. */
+    public static final String FILE = FileKind.FIND_SPOTS.where();
+    private static final long TOO_LARGE_TO_SHOW = 16L << 20;
+
     static final String NOTE = "… (not shown)";
 
     /** What stands after these keys is printed in the book, or says nothing of a place. */
@@ -32,13 +38,26 @@ record HeldBack(List<String> shown, List<String> hidden) {
     private static final Pattern BLOCK_VALUE = Pattern.compile("\\G(?:(?!\\s#)" + NO_EXACT + ".)*");
     private static final Pattern MARK_OF_A_MERGE = Pattern.compile("(<{7}|={7}|>{7}|\\|{7}).*");
 
-    HeldBack {
+    public HeldBack {
         shown = List.copyOf(shown);
         hidden = List.copyOf(hidden);
     }
 
-    static HeldBack in(List<String> lines) {
+    public static HeldBack in(List<String> lines) {
         return new Walk().through(lines);
+    }
+
+    /** Any file of the source as it stands, nothing held back; no lines where it is not there or too large. */
+    public static List<String> asWritten(Tree tree, String path) {
+        try {
+            if (!tree.has(path) || tree.size(path) > TOO_LARGE_TO_SHOW) {
+                return List.of();
+            }
+            String text = new String(tree.read(path), StandardCharsets.UTF_8);
+            return List.of((text.startsWith("\uFEFF") ? text.substring(1) : text).split("\r\n|\r|\n", -1));
+        } catch (IOException e) {
+            return List.of(); // the finding itself still says what is wrong
+        }
     }
 
     /** How many characters of a line are shown, the note not counted. @param line from 1 */
