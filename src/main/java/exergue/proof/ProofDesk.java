@@ -3,7 +3,6 @@ package exergue.proof;
 import exergue.Exergue;
 import exergue.Exergue.Checked;
 import exergue.Progress;
-import exergue.Stage;
 import exergue.files.FolderWatch;
 import exergue.files.LiveFolder;
 import exergue.files.Tree;
@@ -16,15 +15,19 @@ import java.time.Instant;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
 /**
  * Where the proof is made, again after every change of the source. Two work here: one looks at the folder, checks it and
- * sets the changed entry's pages; the other sets whole books, and drops the one it is at when there is a newer source.
+ * sets the changed entry's pages; the other makes photographs ready and sets whole books, and drops the one it is at when
+ * there is a newer source.
  */
 public final class ProofDesk implements AutoCloseable {
+
+    private static final BooleanSupplier ALWAYS = () -> true;
 
     private final LiveFolder folder;
     private final FolderWatch watch;
@@ -32,7 +35,7 @@ public final class ProofDesk implements AutoCloseable {
     private final Darkroom darkroom;
     private final KeptEntries kept = KeptEntries.fromNowOn();
     private final ProofTable table = new ProofTable();
-    private final WholeBooks books = new WholeBooks(table);
+    private final WholeBooks books;
     private final Thread looker = new Thread(this::look, "exergue-proof-look");
 
     private LiveFolder.Moment last;
@@ -49,6 +52,7 @@ public final class ProofDesk implements AutoCloseable {
         this.watch = new FolderWatch(source);
         this.selection = selection;
         this.darkroom = darkroom;
+        this.books = new WholeBooks(table, darkroom);
         looker.setDaemon(true);
     }
 
@@ -69,9 +73,9 @@ public final class ProofDesk implements AutoCloseable {
                     lookOnce();
                 } catch (IOException | UncheckedIOException e) {
                     last = null; // so that it is looked at again, changed or not
-                    table.trouble("The folder cannot be read at the moment: " + Trouble.of(e) + ".");
-                } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
-                    table.trouble(Trouble.of(e));
+                    table.trouble("The folder cannot be read at the moment: " + Trouble.of(e) + ".", ALWAYS);
+                } catch (RuntimeException | Error e) {
+                    table.trouble(Trouble.of(e), ALWAYS);
                 }
             } while (watch.await());
         } catch (InterruptedException e) {
@@ -100,27 +104,13 @@ public final class ProofDesk implements AutoCloseable {
         if (!checked.isSound()) {
             return;
         }
-        Checked ready = Exergue.pictures(checked, darkroom, new Photographs());
-        if (anchor.isPresent()) {
-            table.showFirst(ready, anchor.get());
+        if (anchor.isEmpty()) {
+            books.set(checked);
+            return;
         }
+        Checked ready = Exergue.pictures(checked, darkroom, Progress.SILENT);
+        table.showFirst(ready, anchor.get());
         books.set(ready);
-    }
-
-    /** The first time they take long enough to tell how far they are. */
-    private final class Photographs implements Progress {
-
-        @Override
-        public void starts(Stage stage) {
-            // told only if it takes time
-        }
-
-        @Override
-        public void reached(String step, int done, int of) {
-            if (table.now().leaves().isEmpty()) {
-                table.doing("Making the photographs ready: " + done + " of " + of + " coins");
-            }
-        }
     }
 
     @Override

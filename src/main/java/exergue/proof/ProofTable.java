@@ -4,28 +4,41 @@ import exergue.Exergue;
 import exergue.Exergue.Checked;
 import exergue.Exergue.Made;
 import exergue.Exergue.Publication;
+import exergue.finding.Findings;
 import exergue.proof.Proof.State;
+import exergue.source.heldback.HeldBackFindings;
 import exergue.typeset.Area;
 import exergue.typeset.Excerpt;
 import exergue.typeset.Sheets;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Collectors;
 
 /** Where the proof lies for those who look at it: what there is to see now, and the pages that it names. */
 final class ProofTable implements AutoCloseable {
 
-    /** Of those laid aside, so many stay for a browser that has not heard of it yet. */
-    private static final int KEPT_SETS = 6;
+    /** A browser may not have heard yet of the last; the pages of so many proofs stay for it. */
+    private static final int KEPT_PROOFS = 4;
 
-    private final TreeMap<Integer, PageSet> sets = new TreeMap<>();
+    /** Pages of changed entries, in place of those of the whole book. @param first the first that they replace */
+    private record Overlay(int first, List<Leaf> leaves) { }
+
+    private final Map<Integer, PageSet> sets = new TreeMap<>();
+    private final Deque<Set<Integer>> lately = new ArrayDeque<>();
     private Proof now = Proof.NOTHING_YET;
     private Optional<PageSet> whole = Optional.empty();
+    /** Since the whole book was set last, oldest first. */
+    private final List<Overlay> laidOver = new ArrayList<>();
     private int nextSet = 1;
 
     synchronized Proof now() {
@@ -57,7 +70,7 @@ final class ProofTable implements AutoCloseable {
         String title = checked.book().map(book -> book.title().title().value()).orElse(now.title());
         Optional<String> first = whole.isEmpty() ? Optional.empty() : entries.stream()
                 .filter(entry -> changed.contains(entry.place().file())).map(Known::anchor).findFirst();
-        show(new Proof(0, now.number() + 1, checked.isSound() ? State.SETTING : State.OF_BEFORE, title, now.leaves(), entries, checked.findings(),
+        show(new Proof(0, now.number() + 1, checked.isSound() ? State.SETTING : State.OF_BEFORE, title, now.leaves(), entries, shown(checked, checked.findings()),
                 first.filter(anchor -> changed.size() == 1), "", Optional.empty()));
         return first;
     }
@@ -83,12 +96,20 @@ final class ProofTable implements AutoCloseable {
         int blank = excerpt.blank();
         int end = 1 + stretch.sheets().areas().stream().filter(area -> area.anchor().equals(anchor)).mapToInt(Area::page)
                 .max().orElse(blank);
-        add(stretch);
-        List<Leaf> before = whole.orElseThrow().leaves(0, whole.get().count(), false);
-        List<Leaf> leaves = new ArrayList<>(before.subList(0, excerpt.firstPage()));
-        leaves.addAll(stretch.leaves(blank, end, true));
-        leaves.addAll(before.subList(Math.min(before.size(), leaves.size()), before.size()));
+        sets.put(stretch.id(), stretch);
+        laidOver.add(new Overlay(excerpt.firstPage(), stretch.leaves(blank, end, true)));
+        List<Leaf> leaves = whole.orElseThrow().leaves(0, whole.get().count(), false);
+        for (Overlay overlay : laidOver) {
+            leaves = over(leaves, overlay);
+        }
         show(new Proof(0, now.change(), State.SETTING, now.title(), leaves, now.entries(), now.findings(), now.changed(), "", Optional.empty()));
+    }
+
+    private static List<Leaf> over(List<Leaf> before, Overlay overlay) {
+        List<Leaf> leaves = new ArrayList<>(before.subList(0, Math.min(before.size(), overlay.first())));
+        leaves.addAll(overlay.leaves());
+        leaves.addAll(before.subList(Math.min(before.size(), leaves.size()), before.size()));
+        return leaves;
     }
 
     /** @param current asked last of all, whether this book is still wanted */
@@ -99,40 +120,44 @@ final class ProofTable implements AutoCloseable {
         }
         synchronized (this) {
             if (!current.getAsBoolean()) {
+                set.ifPresent(ProofTable::close);
                 return;
             }
             if (set.isPresent()) {
                 whole = set;
-                add(set.get());
+                sets.put(set.get().id(), set.get());
+                laidOver.clear();
             }
             List<Known> entries = made.publication().map(Publication::book)
                     .map(book -> Known.all(book, checked.catalogue().orElseThrow())).orElse(now.entries());
             show(new Proof(0, now.change(), set.isPresent() ? State.AS_SAVED : State.OF_BEFORE, now.title(),
-                    set.map(pages -> pages.leaves(0, pages.count(), false)).orElse(now.leaves()), entries, made.findings(),
+                    set.map(pages -> pages.leaves(0, pages.count(), false)).orElse(now.leaves()), entries, shown(checked, made.findings()),
                     now.changed(), "", Optional.empty()));
         }
     }
 
-    synchronized void trouble(String sentence) {
-        if (!now.trouble().equals(Optional.of(sentence))) {
+    /** What stands in the files of exact find-spots is quoted in no browser. */
+    private static Findings shown(Checked checked, Findings findings) {
+        return HeldBackFindings.of(findings, checked.source());
+    }
+
+    /** @param current whether it still is of what is wanted */
+    synchronized void trouble(String sentence, BooleanSupplier current) {
+        if (current.getAsBoolean() && !now.trouble().equals(Optional.of(sentence))) {
             show(new Proof(0, now.change(), State.OF_BEFORE, now.title(), now.leaves(), now.entries(), now.findings(), Optional.empty(), "",
                     Optional.of(sentence)));
         }
     }
 
-    synchronized void doing(String what) {
-        show(new Proof(0, now.change(), now.state(), now.title(), now.leaves(), now.entries(), now.findings(), now.changed(), what, now.trouble()));
+    /** Told only as long as there are no pages: later ones come soon. @param what nothing, if it is done */
+    synchronized void doing(String what, BooleanSupplier current) {
+        if (current.getAsBoolean() && now.leaves().isEmpty() && !now.doing().equals(what)) {
+            show(new Proof(0, now.change(), now.state(), now.title(), now.leaves(), now.entries(), now.findings(), now.changed(), what, now.trouble()));
+        }
     }
 
     private synchronized int nextSet() {
         return nextSet++;
-    }
-
-    private void add(PageSet set) {
-        sets.put(set.id(), set);
-        int shown = whole.map(PageSet::id).orElse(0);
-        List<Integer> old = sets.keySet().stream().filter(id -> id != shown && id < set.id()).toList();
-        old.stream().limit(Math.max(0, old.size() + 1 - KEPT_SETS)).map(sets::remove).forEach(ProofTable::close);
     }
 
     private static void close(PageSet set) {
@@ -145,6 +170,15 @@ final class ProofTable implements AutoCloseable {
 
     private void show(Proof next) {
         now = next.after(now);
+        lately.addLast(now.leaves().stream().map(Leaf::set).collect(Collectors.toSet()));
+        if (lately.size() > KEPT_PROOFS) {
+            lately.removeFirst();
+        }
+        Set<Integer> wanted = new TreeSet<>();
+        lately.forEach(wanted::addAll);
+        whole.ifPresent(set -> wanted.add(set.id()));
+        List<Integer> old = sets.keySet().stream().filter(id -> !wanted.contains(id)).toList();
+        old.stream().map(sets::remove).forEach(ProofTable::close);
         notifyAll();
     }
 

@@ -119,6 +119,16 @@ class ProofDeskTest {
         assertEquals(Optional.empty(), next.changed());
     }
 
+    /** As editors do it that keep a copy. */
+    @Test
+    void aCopyThatAnEditorKeepsBesideIsNoSecondChange() throws Exception {
+        source.write(COIN + "~", source.read(COIN));
+        source.write(COIN, source.read(COIN) + "note: Seen again.\n");
+        Proof next = source.await(proof -> proof.number() > first.number());
+        assertEquals(Optional.of("c00060"), next.changed());
+        assertEquals(0, next.findings().count(Severity.WARNING), next.findings().all().toString());
+    }
+
     @Test
     void pagesThatWereLaidAsideAreGone() throws Exception {
         Proof now = first;
