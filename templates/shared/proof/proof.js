@@ -5,6 +5,7 @@ const WHOLE = 10000;          // places on a leaf are ten-thousandths of its wid
 const POINTS_TO_PX = 96 / 72;
 const STEP = 1.15;            // between one size and the next
 const NEAR = "900px";         // leaves so far outside the window are made ready
+const AGAIN_MS = 2000;        // after a page could not be had
 const LONGEST_ENTRY = 40;     // leaves
 
 const by = id => document.getElementById(id);
@@ -34,6 +35,21 @@ async function ask(address) {
     throw new Error(answer.status);
   }
   return answer.json();
+}
+
+// Whoever was at a button inside stays at the one that has come in its place.
+function fill(element, ...inside) {
+  const at = [...element.querySelectorAll("button")].indexOf(document.activeElement);
+  element.replaceChildren(...inside);
+  if (at >= 0) {
+    const buttons = element.querySelectorAll("button");
+    (buttons[Math.min(at, buttons.length - 1)] ?? element.closest("section")).focus({ preventScroll: true });
+  }
+}
+
+// For those who do not see the page.
+function say(words) {
+  by("said").textContent = words;
 }
 
 const plural = (count, word) => count + " " + word + (count === 1 ? "" : "s");
@@ -98,7 +114,7 @@ const observer = new IntersectionObserver(seen => seen.forEach(entry => {
   if (entry.isIntersecting) {
     draw(entry.target);
   }
-}), { root: narrow.matches ? null : pages, rootMargin: NEAR });
+}), { root: pages, rootMargin: NEAR });
 
 function newLeaf() {
   const sheet = make("div", { className: "sheet" }, make("img", { alt: "" }), make("div", { className: "areas" }), make("div", { className: "lines" }));
@@ -120,12 +136,17 @@ function layLeaves() {
     leaf.name = told.name;
     leaf.classList.toggle("fresh", told.fresh);
     leaf.setAttribute("aria-label", "Page " + told.folio);
-    leaf.firstChild.textContent = "p. " + told.folio + (!told.fresh ? "" : now.state === "setting" ? " · just saved; the rest of the book is being set" : " · newer than the rest of the book");
+    head(leaf, told);
     if (leaf.near) {
       draw(leaf);
     }
   });
   by("last").textContent = now.leaves.length ? "of " + plural(now.leaves.length, "leaf").replace("leafs", "leaves") : "";
+}
+
+function head(leaf, told) {
+  const fresh = now.state === "setting" ? " · just saved; the rest of the book is being set" : " · newer than the rest of the book";
+  leaf.firstChild.textContent = "p. " + told.folio + (told.fresh ? fresh : "") + (leaf.failed === leaf.name ? " · this picture is of before" : "");
 }
 
 // The old picture stays until the new one is there, so that nothing flickers.
@@ -146,6 +167,10 @@ async function draw(leaf) {
     }
     leaf.querySelector("img").replaceWith(picture);
     leaf.drawn = wanted;
+    if (leaf.failed) {
+      leaf.failed = "";
+      head(leaf, now.leaves[[...pages.children].indexOf(leaf)]);
+    }
     if (leaf.told !== name) {
       leaf.told = name;
       leaf.tells = told;
@@ -153,7 +178,17 @@ async function draw(leaf) {
       layLines(leaf);
     }
   } catch (e) {
-    leaf.asked = ""; // set anew meanwhile: the news of it is on its way
+    leaf.asked = "";
+    setTimeout(() => again(leaf, name), AGAIN_MS);
+  }
+}
+
+// Mostly the page has been set anew meanwhile, and the news of it has come.
+function again(leaf, name) {
+  if (leaf.isConnected && leaf.name === name && leaf.near && now.number >= 0) {
+    leaf.failed = name;
+    head(leaf, now.leaves[[...pages.children].indexOf(leaf)]);
+    draw(leaf);
   }
 }
 
@@ -165,6 +200,9 @@ function put(element, at) {
 
 function layAreas(leaf) {
   const inside = leaf.querySelector(".areas");
+  if (inside.contains(document.activeElement)) {
+    (only ? one : pages).focus({ preventScroll: true });
+  }
   inside.replaceChildren();
   for (const area of leaf.tells.areas) {
     const entry = entries.get(area.anchor);
@@ -273,6 +311,8 @@ async function choose(anchor, going) {
   chosen = anchor;
   markAreas();
   sayEntry();
+  say([nameOf(entry), entry.number ? entry.id : "", entry.leaf >= 0 ? "page " + now.leaves[entry.leaf].folio : "not on a page yet",
+      placeOf(entry)].filter(Boolean).join(", "));
   listFindings();
   if (only) {
     await showOne();
@@ -300,21 +340,29 @@ function sayEntry() {
   const entry = entries.get(chosen);
   const says = by("entry-says");
   if (!entry) {
-    says.replaceChildren(make("p", { className: "quiet", textContent: "Click an entry or a coin on a page." }));
+    fill(says, make("p", { className: "quiet", textContent: "Click an entry or a coin on a page, or go through them." }), turning());
     return;
   }
   const within = entries.get(entry.entry);
   const folio = entry.leaf >= 0 ? now.leaves[entry.leaf].folio : "";
   const copy = make("button", { type: "button", textContent: "Copy the place" });
   copy.onclick = async () => {
-    await navigator.clipboard.writeText(placeOf(entry));
-    copy.textContent = "Copied";
+    try {
+      await navigator.clipboard.writeText(placeOf(entry));
+      copy.textContent = "Copied";
+    } catch (e) {
+      copy.textContent = "Cannot be copied";
+    }
+    say(copy.textContent);
   };
-  const turning = make("div", { className: "turning" }, button("Previous", () => step(-1)), button("Next", () => step(1)), copy);
-  says.replaceChildren(
+  fill(says,
       make("p", { className: "name", textContent: nameOf(entry) + (entry.number ? " · " + entry.id : "") }),
       make("p", { className: "words", textContent: [entry.number ? within.words : "", folio ? "p. " + folio : "not on a page yet"].filter(Boolean).join(" · ") }),
-      make("p", { className: "where", id: "place", textContent: placeOf(entry) }), turning);
+      make("p", { className: "where", id: "place", textContent: placeOf(entry) }), turning(copy));
+}
+
+function turning(...more) {
+  return make("div", { className: "turning" }, button("Previous", () => step(-1)), button("Next", () => step(1)), ...more);
 }
 
 function button(text, action) {
@@ -411,7 +459,7 @@ function listFindings() {
   const files = new Set(now.entries.filter(other => entry && other.entry === entry.entry).map(other => other.file));
   const listed = now.findings.filter(finding => !ofEntry || files.has(finding.file));
   by("findings-head").textContent = "Findings (" + listed.length + (ofEntry ? " of " + now.findings.length : "") + ")";
-  by("list").replaceChildren(...(listed.length ? listed.map(findingItem) : [make("li", { className: "quiet", textContent: "None." })]));
+  fill(by("list"), ...(listed.length ? listed.map(findingItem) : [make("li", { className: "quiet", textContent: "None." })]));
 }
 
 function findingItem(finding) {
@@ -429,20 +477,32 @@ function findingItem(finding) {
 // ---- finding words
 
 let lastAsked = 0;
+let sought = "";              // what the list was made for
 
-async function find(words) {
+// @param unasked for new pages, which nobody has asked for
+async function find(words, unasked) {
   const asked = ++lastAsked;
+  sought = words;
   document.querySelectorAll(".hit").forEach(hit => hit.remove());
   by("found").hidden = !words.trim();
   if (!words.trim()) {
     return;
   }
-  const told = await ask("/find?q=" + encodeURIComponent(words));
+  let told;
+  try {
+    told = await ask("/find?q=" + encodeURIComponent(words));
+  } catch (e) {
+    return; // the proof has been stopped, which the top says
+  }
   if (asked !== lastAsked) {
     return;
   }
+  told.hits = told.hits.filter(hit => now.leaves[hit.leaf]);
   by("found-head").textContent = "Found (" + (told.all > told.hits.length ? "the first " + told.hits.length + " of " + told.all : told.all) + ")";
-  by("hits").replaceChildren(...(told.hits.length ? told.hits.map(hitItem) : [make("li", { className: "quiet", textContent: "Nothing in this book." })]));
+  fill(by("hits"), ...(told.hits.length ? told.hits.map(hitItem) : [make("li", { className: "quiet", textContent: "Nothing in this book." })]));
+  if (!unasked) {
+    say(told.all ? plural(told.all, "place") + " found" : "Nothing in this book.");
+  }
 }
 
 function hitItem(hit) {
@@ -454,7 +514,7 @@ function hitItem(hit) {
     }
     if (hit.at) {
       goTo(hit.leaf, hit.at);
-      pages.children[hit.leaf].lastChild.append(put(make("div", { className: "hit" }), hit.at));
+      pages.children[hit.leaf]?.lastChild.append(put(make("div", { className: "hit" }), hit.at));
     }
   });
   const entry = entries.get(hit.anchor);
@@ -477,7 +537,12 @@ function sayState() {
   by("notice").textContent = notice;
 }
 
+let newest = -1;              // number of the proof that was last heard of
+
 async function take() {
+  if (newest === now.number) {
+    return;
+  }
   const told = await ask("/now");
   if (told.number === now.number) {
     return;
@@ -503,6 +568,9 @@ async function take() {
   } else if (!firstPages) {
     goBackTo(place);
   }
+  if (sought.trim() && now.state === "as-saved") {
+    await find(sought, true); // on the pages of now, which may be others
+  }
   const ready = now.changed && entries.has(now.changed) && now.leaves.length;
   const isNew = now.change !== followed && (now.state === "as-saved" || now.leaves.some(leaf => leaf.fresh));
   if (ready && isNew) {
@@ -515,13 +583,25 @@ async function take() {
 
 let taking = Promise.resolve();
 
+// A proof that is started again counts its pages from the beginning: what this page has drawn is of none of them.
+function lost(words) {
+  by("state").textContent = words;
+  by("state").className = "of-before";
+  now.number = -1;
+  followed = 0;
+  for (const leaf of pages.children) {
+    leaf.drawn = leaf.asked = leaf.told = undefined;
+  }
+}
+
 function listen() {
   const news = new EventSource("/news");
-  news.onmessage = () => { taking = taking.then(take).catch(() => { }); };
+  news.onmessage = message => {
+    newest = Number(message.data);
+    taking = taking.then(take).catch(() => lost("The pages cannot be shown as they are now. Load this page again."));
+  };
   news.onerror = () => {
-    by("state").textContent = "The proof has been stopped. Start it again, and this page goes on.";
-    by("state").className = "of-before";
-    now.number = -1;
+    lost("The proof has been stopped. Start it again, and this page goes on.");
     if (news.readyState === EventSource.CLOSED) {
       setTimeout(listen, 2000);
     }
@@ -535,7 +615,7 @@ const KEYS = {
   "n": () => step(1),
   "p": () => step(-1),
   "e": () => show(!only),
-  "s": () => now.changed && choose(now.changed, true),
+  "s": () => choose(now.changed, true),
   "f": () => by("findings").focus(),
   "+": () => resize(size().times * STEP),
   "-": () => resize(size().times / STEP)
@@ -554,9 +634,11 @@ document.addEventListener("keydown", event => {
   KEYS[event.key]();
 });
 
-// While Alt is held the words can be marked; else the entries can be clicked.
-document.addEventListener("keydown", event => document.querySelectorAll(".sheet").forEach(sheet => event.key === "Alt" && sheet.classList.add("reading")));
-document.addEventListener("keyup", event => document.querySelectorAll(".sheet").forEach(sheet => event.key === "Alt" && sheet.classList.remove("reading")));
+// While Alt is held the words can be marked; else the entries can be clicked. Whoever goes to another window with Alt lets it go there.
+const reading = on => document.body.classList.toggle("reading", on);
+addEventListener("keydown", event => event.key === "Alt" && reading(true));
+addEventListener("keyup", event => event.key === "Alt" && reading(false));
+addEventListener("blur", () => reading(false));
 
 by("ask").onsubmit = event => {
   event.preventDefault();
@@ -565,12 +647,13 @@ by("ask").onsubmit = event => {
 let waiting = 0;
 by("words").oninput = () => {
   clearTimeout(waiting);
-  waiting = setTimeout(() => find(by("words").value).catch(() => { }), 200);
+  waiting = setTimeout(() => find(by("words").value), 200);
 };
 by("turn").onsubmit = async event => {
   event.preventDefault();
   const wanted = now.leaves.findIndex(leaf => leaf.folio === by("folio").value.trim());
   by("folio").setAttribute("aria-invalid", String(wanted < 0));
+  by("wrong").textContent = wanted < 0 ? "No page has the number “" + by("folio").value.trim() + "”." : "";
   if (wanted >= 0) {
     await show(false);
     goTo(wanted);
@@ -581,6 +664,8 @@ pages.addEventListener("scroll", () => {
   const leaf = now.leaves[leafInView()];
   if (leaf && document.activeElement !== by("folio")) {
     by("folio").value = leaf.folio;
+    by("folio").removeAttribute("aria-invalid");
+    by("wrong").textContent = "";
   }
 }, { passive: true });
 by("book").onclick = () => show(false);

@@ -9,6 +9,7 @@ import exergue.photo.print.Darkroom;
 import exergue.proof.ProofDesk;
 import exergue.proof.ProofServer;
 import java.io.IOException;
+import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -56,10 +57,14 @@ class ProofInBrowserTest {
     @BeforeAll
     static void open() throws Exception {
         restore();
-        desk = new ProofDesk(source, Instant::now, tree -> tree, Darkroom.with(new FolderCache(Path.of("target", "test-pictures")), 2, new Workroom(200 << 20)));
+        desk = desk();
         server = ProofServer.open(desk, 0);
         desk.open();
         browser = new Chromium();
+    }
+
+    private static ProofDesk desk() throws IOException {
+        return new ProofDesk(source, Instant::now, tree -> tree, Darkroom.with(new FolderCache(Path.of("target", "test-pictures")), 2, new Workroom(200 << 20)));
     }
 
     private static void restore() throws IOException {
@@ -117,6 +122,11 @@ class ProofInBrowserTest {
         return browser.evaluate(expression).asText();
     }
 
+    /** As printed on the page of the coin that is written at. */
+    private static String folio() throws Exception {
+        return text("now.leaves[entries.get('pho-034').leaf].folio");
+    }
+
     @Test
     void nothingIsLoadedFromElsewhere() throws Exception {
         assertEquals("", text("performance.getEntriesByType('resource').map(r => r.name).filter(n => !n.startsWith(location.origin)).join()"));
@@ -163,7 +173,9 @@ class ProofInBrowserTest {
         assertTrue(text("by('list').textContent").contains("coins/pho-034.yaml"));
         assertTrue(text("by('notice').textContent").startsWith("These are the last pages that could be set: 1 error"));
         assertTrue(text("by('state').textContent").contains("1 error, "));
-        browser.evaluate("document.querySelector('#list button').click()");
+        browser.evaluate("document.querySelector('#list button').focus(); 0");
+        browser.evaluate("document.activeElement.click()");
+        assertEquals("list", text("document.activeElement.closest('ol')?.id"), "the focus stays where it was");
         browser.await("chosen === 'pho-034' && document.querySelector('.area.error.chosen') !== null");
         settle();
         browser.picture(PICTURES.resolve("finding.png"));
@@ -180,7 +192,7 @@ class ProofInBrowserTest {
         browser.evaluate("document.querySelector('#hits button').click()");
         browser.await("document.querySelector('.hit') !== null");
         settle();
-        assertEquals("p. 23", text("document.querySelector('#hits button').textContent"));
+        assertEquals("p. " + folio(), text("document.querySelector('#hits button').textContent"));
         browser.picture(PICTURES.resolve("found.png"));
         browser.evaluate("find('135')");
         browser.await("document.querySelector('#hits .what').textContent === '135 pho-034'");
@@ -221,7 +233,7 @@ class ProofInBrowserTest {
         browser.evaluate("by('single-keys').checked = false; 0");
         browser.press("n");
         assertEquals(first, text("chosen"));
-        browser.evaluate("by('folio').value = '23'; by('turn').requestSubmit(); 0");
+        browser.evaluate("by('folio').value = '" + folio() + "'; by('turn').requestSubmit(); 0");
         browser.await("leafInView() === entries.get('pho-034').leaf");
     }
 
@@ -235,6 +247,58 @@ class ProofInBrowserTest {
             browser.press("Tab");
             assertTrue(browser.evaluate("getComputedStyle(document.activeElement).outlineStyle !== 'none'").asBoolean(), text("document.activeElement.outerHTML"));
         }
+    }
+
+    /** As after Alt-Tab: the browser sees Alt go down, and never up. */
+    @Test
+    void entriesCanBeClickedAfterAltHasTakenTheAuthorElsewhere() throws Exception {
+        browser.evaluate("dispatchEvent(new KeyboardEvent('keydown', {key: 'Alt'})); 0");
+        assertEquals("auto", text("getComputedStyle(document.querySelector('.line')).pointerEvents"));
+        browser.evaluate("dispatchEvent(new Event('blur')); 0");
+        assertEquals("none", text("getComputedStyle(document.querySelector('.line')).pointerEvents"));
+    }
+
+    /** WCAG 2.2, 2.4.3 and 4.1.3: who presses a button stays at it, and hears what it has done. */
+    @Test
+    void theFocusStaysAndWhatHappensIsSaid() throws Exception {
+        browser.evaluate("[...document.querySelectorAll('#entry-says button')].find(b => b.textContent === 'Next').focus(); 0");
+        for (int i = 0; i < 2; i++) {
+            String before = text("chosen");
+            browser.evaluate("document.activeElement.click()");
+            browser.await("chosen !== '" + before + "'");
+            assertEquals("Next", text("document.activeElement.textContent"));
+        }
+        assertTrue(text("by('said').textContent").contains(text("nameOf(entries.get(chosen))")));
+        browser.evaluate("find('ploughman with yoke')");
+        browser.await("by('said').textContent === '1 place found'");
+        browser.evaluate("by('folio').value = '9999'; by('turn').requestSubmit(); 0");
+        assertEquals("No page has the number “9999”.", text("by('wrong').textContent"));
+    }
+
+    @Test
+    void whatWasFoundIsLookedForAgainOnNewPages() throws Exception {
+        browser.evaluate("find('Found once more')");
+        browser.await("by('hits').textContent === 'Nothing in this book.'");
+        save(COIN, "type:", "note: Found once more.\ntype:");
+        browser.await("document.querySelectorAll('#hits li button').length === 1");
+    }
+
+    /** A proof that is started again numbers its pages as the one before did. */
+    @Test
+    void afterTheProofWasStartedAgainNoPageIsThatOfBefore() throws Exception {
+        server.close();
+        desk.close();
+        browser.await("by('state').textContent.startsWith('The proof has been stopped.')");
+        save(COIN, "type:", "note: Written meanwhile.\ntype:");
+        int port = URI.create(server.address()).getPort();
+        desk = desk();
+        server = ProofServer.open(desk, port);
+        desk.open();
+        browser.await("now.state === 'as-saved' && now.number > 0");
+        browser.evaluate("choose('pho-034', true)");
+        settle();
+        browser.await("[...document.querySelectorAll('.line')].some(l => l.textContent.includes('Written meanwhile.'))");
+        browser.complaints(); // that there was no server for a while
     }
 
     @Test

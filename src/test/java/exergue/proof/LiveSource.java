@@ -20,11 +20,15 @@ final class LiveSource implements AutoCloseable {
     private final ProofDesk desk;
 
     LiveSource(Path folder, int coins) throws IOException {
+        this(folder, coins, Darkroom.inMemory());
+    }
+
+    LiveSource(Path folder, int coins, Darkroom darkroom) throws IOException {
         this.folder = folder;
         for (Map.Entry<String, String> file : MakeCatalogue.files(coins).entrySet()) {
             write(file.getKey(), file.getValue());
         }
-        this.desk = new ProofDesk(folder, Instant::now, tree -> tree, Darkroom.inMemory());
+        this.desk = new ProofDesk(folder, Instant::now, tree -> tree, darkroom);
     }
 
     LiveSource open() {
