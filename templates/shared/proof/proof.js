@@ -429,6 +429,7 @@ async function showOne() {
     const place = one.scrollTop;
     one.replaceChildren(...parts.flat());
     one.scrollTop = place;
+    sayFolio();
     markAreas();
   }
 }
@@ -487,6 +488,9 @@ async function find(words, unasked) {
   by("found").hidden = !words.trim();
   if (!words.trim()) {
     return;
+  }
+  if (!unasked) {
+    by("found-head").textContent = "Looking for it …"; // a thick book that was just set takes seconds
   }
   let told;
   try {
@@ -568,6 +572,7 @@ async function take() {
   } else if (!firstPages) {
     goBackTo(place);
   }
+  sayFolio();
   if (sought.trim() && now.state === "as-saved") {
     await find(sought, true); // on the pages of now, which may be others
   }
@@ -660,14 +665,16 @@ by("turn").onsubmit = async event => {
     pages.focus();
   }
 };
-pages.addEventListener("scroll", () => {
-  const leaf = now.leaves[leafInView()];
+function sayFolio() {
+  const leaf = now.leaves[only ? entries.get(chosen)?.leaf : leafInView()];
   if (leaf && document.activeElement !== by("folio")) {
     by("folio").value = leaf.folio;
     by("folio").removeAttribute("aria-invalid");
     by("wrong").textContent = "";
   }
-}, { passive: true });
+}
+
+pages.addEventListener("scroll", sayFolio, { passive: true });
 by("book").onclick = () => show(false);
 by("single").onclick = () => show(true);
 by("smaller").onclick = () => KEYS["-"]();

@@ -28,8 +28,11 @@ final class Door {
             return Optional.of(Answer.refusal(Answer.FORBIDDEN, "This proof is only for the machine it is made on."));
         }
         String site = headers.getFirst("Sec-Fetch-Site");
+        String here = "http://" + host.get(0);
         String origin = headers.getFirst("Origin");
-        if (site != null && !FROM_HERE.contains(site) || origin != null && !origin.equals("http://" + host.get(0))) {
+        String referer = headers.getFirst("Referer"); // older browsers send nothing else with a picture
+        if (site != null && !FROM_HERE.contains(site) || origin != null && !origin.equals(here)
+                || referer != null && !referer.startsWith(here + "/")) {
             return Optional.of(Answer.refusal(Answer.FORBIDDEN, "This proof is not for pages of other sites. Type its address yourself."));
         }
         return METHODS.contains(method) ? Optional.empty()

@@ -98,6 +98,10 @@ public final class ProofServer implements AutoCloseable {
     /** A line that stays open: the number of each new proof, as soon as there is one. */
     private void news(HttpExchange to) throws IOException, InterruptedException {
         headers(to.getResponseHeaders(), "text/event-stream");
+        if (to.getRequestMethod().equals("HEAD")) {
+            to.sendResponseHeaders(Answer.OK, -1);
+            return;
+        }
         to.sendResponseHeaders(Answer.OK, 0);
         OutputStream line = to.getResponseBody();
         int told = -1;

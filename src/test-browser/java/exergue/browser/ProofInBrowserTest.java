@@ -204,6 +204,7 @@ class ProofInBrowserTest {
         browser.press("e");
         browser.await("document.querySelectorAll('#one .crop').length === 1 && pages.hidden");
         browser.picture(PICTURES.resolve("one-entry.png"));
+        assertEquals(folio(), text("by('folio').value"));
         browser.press("n");
         browser.await("entries.get(chosen).entry !== 'type.pho-t10'");
         browser.press("p");
@@ -242,6 +243,8 @@ class ProofInBrowserTest {
         assertEquals("", text("[...document.querySelectorAll('button, input')].filter(e => !(e.textContent.trim() || e.getAttribute('aria-label')"
                 + " || e.labels && e.labels.length)).map(e => e.outerHTML).join()"));
         assertEquals("status", text("by('state').getAttribute('role')"));
+        assertEquals("", text("[...document.querySelectorAll('input')].filter(e => getComputedStyle(e).borderTopColor !== 'rgb(133, 124, 104)'"
+                + " && e.type !== 'checkbox').map(e => e.id).join()"), "an edge of 4 to 1 against the paper; WCAG 2.2, 1.4.11, asks for 3");
         assertEquals("1 1 1", text("['main', 'header', 'aside'].map(t => document.querySelectorAll(t).length).join(' ')"));
         for (int i = 0; i < 4; i++) {
             browser.press("Tab");

@@ -162,6 +162,8 @@ class ProofServerTest {
         assertEquals(403, ask("GET /now", "Host: coins.example:" + port).status());
         assertEquals(403, ask("GET /news", "Sec-Fetch-Site: cross-site").status());
         assertEquals(403, ask("GET /now", "Origin: http://coins.example").status());
+        assertEquals(403, ask("GET /leaf/" + leaf() + ".png", "Referer: http://coins.example/").status());
+        assertEquals(403, ask("GET /now", "Referer: http://127.0.0.1:" + port + "0/").status());
         assertEquals(405, ask("POST /now").status());
         assertFalse(ask("GET /now", "Host: coins.example").text().contains("Timing"));
         assertTrue(ask("GET /now").headers().stream().noneMatch(header -> header.toLowerCase(java.util.Locale.ROOT).startsWith("access-control")));
@@ -172,6 +174,7 @@ class ProofServerTest {
         Got head = ask("HEAD /now");
         assertEquals(200, head.status());
         assertEquals(0, head.body().length);
+        assertEquals(200, ask("HEAD /news").status(), "and the line does not stay open");
     }
 
     @Test
