@@ -42,7 +42,8 @@ final class SourceFolder {
     }
 
     static Tree withoutBooks(Tree whole) throws IOException {
-        Set<String> made = Set.of(TypesetCommand.PDF, TypesetCommand.PRESS_PDF, CollateCommand.PDF, BookData.JSON, BookData.CSV);
+        Set<String> made = Set.of(TypesetCommand.PDF, TypesetCommand.PRESS_PDF, TypesetCommand.RENUMBERED,
+                CollateCommand.PDF, BookData.JSON, BookData.CSV);
         List<String> webs = whole.files().stream().filter(path -> path.endsWith("/" + TypesetCommand.WEB_LIST))
                 .map(path -> path.substring(0, path.lastIndexOf('/') + 1)).toList();
         return new SelectedTree(whole, path -> !made.contains(path.substring(path.lastIndexOf('/') + 1))

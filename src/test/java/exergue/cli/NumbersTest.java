@@ -1,5 +1,6 @@
 package exergue.cli;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -50,6 +51,20 @@ class NumbersTest {
         List<String> table = Files.readAllLines(folder.resolve("book/renumbered.csv"));
         assertEquals(List.of("former-number,number,id", "1,,ov-1", "2,1,ov-2"), table.subList(0, 3));
         assertEquals(9, table.size());
+    }
+
+    @Test
+    void theListOfOldNumbersIsNoPartOfTheSourceThatTheBookLiesIn() throws IOException {
+        Path source = folder.resolve("mine");
+        Path book = source.resolve("book");
+        Ran.command("start", source.toString());
+        Ran.command("typeset", source.toString(), "--to", book.toString());
+        Files.delete(source.resolve("coins/ov-1.yaml"));
+        Ran.command("typeset", source.toString(), "--to", book.toString());
+        byte[] first = Files.readAllBytes(book.resolve("catalogue.pdf"));
+        assertTrue(Files.exists(book.resolve("renumbered.csv")));
+        Ran.command("typeset", source.toString(), "--to", book.toString());
+        assertArrayEquals(first, Files.readAllBytes(book.resolve("catalogue.pdf")));
     }
 
     @Test
