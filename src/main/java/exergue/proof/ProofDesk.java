@@ -109,8 +109,11 @@ public final class ProofDesk implements AutoCloseable {
             return;
         }
         Checked ready = Exergue.pictures(checked, darkroom, Progress.SILENT);
-        table.showFirst(ready, anchor.get());
-        books.set(ready);
+        try {
+            table.showFirst(ready, anchor.get());
+        } finally {
+            books.set(ready); // whatever is in the way of the one page may not be in that of the book
+        }
     }
 
     @Override
