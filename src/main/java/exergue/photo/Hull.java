@@ -48,17 +48,32 @@ final class Hull {
         return corners;
     }
 
-    /** The two corners that lie farthest apart. */
+    /**
+     * The two corners that lie farthest apart. Only opposite ones can be, and they are met by going round the hull once with
+     * two parallel jaws (Shamos's rotating callipers): the corner opposite a side never lies before that opposite the last.
+     */
     Caliper greatest() {
-        Caliper widest = Caliper.between(corners.get(0), corners.get(0));
+        Caliper widest = Caliper.between(corners.get(0), corners.get(corners.size() / 2));
+        int far = 1;
         for (int i = 0; i < corners.size(); i++) {
-            for (int j = i + 1; j < corners.size(); j++) {
-                if (corners.get(i).distance(corners.get(j)) > widest.length()) {
-                    widest = Caliper.between(corners.get(i), corners.get(j));
-                }
+            Point one = corners.get(i);
+            Point next = corners.get((i + 1) % corners.size());
+            for (int steps = 0; steps < corners.size() && turn(one, next, corner(far + 1)) > turn(one, next, corner(far)); steps++) {
+                far++;
+            }
+            for (Point opposite : List.of(corner(far), corner(far + 1))) { // both, for a side that is parallel to this one
+                widest = wider(wider(widest, one, opposite), next, opposite);
             }
         }
         return widest;
+    }
+
+    private Point corner(int number) {
+        return corners.get(number % corners.size());
+    }
+
+    private static Caliper wider(Caliper widest, Point one, Point other) {
+        return one.distance(other) > widest.length() ? Caliper.between(one, other) : widest;
     }
 
     /** The least width always lies square to one side of the hull. */
