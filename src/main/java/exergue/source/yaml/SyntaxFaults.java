@@ -52,9 +52,7 @@ final class SyntaxFaults {
             return reserved();
         }
         if (during.contains("flow")) {
-            return fault(YamlCodes.UNCLOSED_BRACKET, at(context, 1),
-                    "The bracket “" + charAt(context) + "” that opens here is not closed, or a comma is missing in it.",
-                    "Close it, or put a comma between its members; if it belongs to the text, put the text in quotes.");
+            return bracket();
         }
         if (problem.contains("could not find expected ':'")) {
             return noKey();
@@ -75,6 +73,26 @@ final class SyntaxFaults {
             }
         }
         return 0;
+    }
+
+    /** Where the reader missed a member, it names the place of that and not of the bracket, which is the last before it. */
+    private Finding bracket() {
+        int line = context.getLine() + 1;
+        String before = source.line(line);
+        before = before.substring(0, before.offsetByCodePoints(0, Math.min(context.getColumn() + 1, before.codePointCount(0, before.length()))));
+        while (line > 1 && lastBracket(before) < 0) {
+            before = source.line(--line);
+        }
+        int bracket = lastBracket(before);
+        Place place = bracket < 0 ? at(context, 1) : new Place(source.file(), line, before.codePointCount(0, bracket) + 1, 1);
+        return fault(YamlCodes.UNCLOSED_BRACKET, place,
+                "The bracket " + (bracket < 0 ? "" : "“" + before.charAt(bracket) + "” ")
+                        + "that opens here is not closed, or a comma is missing in it.",
+                "Close it, or put a comma between its members; if it belongs to the text, put the text in quotes.");
+    }
+
+    private static int lastBracket(String text) {
+        return Math.max(text.lastIndexOf('['), text.lastIndexOf('{'));
     }
 
     private Finding quoted(boolean escape) {
