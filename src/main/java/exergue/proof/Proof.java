@@ -49,9 +49,35 @@ record Proof(int number, int change, State state, String title, List<Leaf> leave
         entries = List.copyOf(entries);
     }
 
-    /** The same as the next after another. */
-    Proof after(Proof before) {
-        return new Proof(before.number + 1, change, state, title, leaves, entries, findings, changed, doing, trouble);
+    /** The next, after the source has been read: its pages are still those of before. @param sound whether there will be others */
+    Proof read(boolean sound, String itsTitle, List<Known> itsEntries, Findings found, Optional<String> saved) {
+        return new Proof(number + 1, number + 1, sound ? State.SETTING : State.OF_BEFORE, itsTitle, leaves, itsEntries, found, saved, "",
+                Optional.empty());
+    }
+
+    /** The next, with some pages set anew before the others. */
+    Proof with(List<Leaf> some) {
+        return new Proof(number + 1, change, State.SETTING, title, some, entries, findings, changed, "", Optional.empty());
+    }
+
+    /** The next, after the whole book has been set. */
+    Proof whole(List<Leaf> pages, List<Known> itsEntries, Findings found) {
+        return new Proof(number + 1, change, State.AS_SAVED, title, pages, itsEntries, found, changed, "", Optional.empty());
+    }
+
+    /** The next, after the whole book could not be set. */
+    Proof stopped(Findings found) {
+        return new Proof(number + 1, change, State.OF_BEFORE, title, leaves, entries, found, changed, "", Optional.empty());
+    }
+
+    /** The next, after something else went wrong. */
+    Proof inTrouble(String sentence) {
+        return new Proof(number + 1, change, State.OF_BEFORE, title, leaves, entries, findings, Optional.empty(), "", Optional.of(sentence));
+    }
+
+    /** The next, which says what is being done. */
+    Proof at(String work) {
+        return new Proof(number + 1, change, state, title, leaves, entries, findings, changed, work, trouble);
     }
 
     /** The first leaf on which each thing stands, by its anchor, from 0. */

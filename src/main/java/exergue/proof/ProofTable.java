@@ -5,7 +5,6 @@ import exergue.Exergue.Checked;
 import exergue.Exergue.Made;
 import exergue.Exergue.Publication;
 import exergue.finding.Findings;
-import exergue.proof.Proof.State;
 import exergue.source.heldback.HeldBackFindings;
 import exergue.typeset.Area;
 import exergue.typeset.Excerpt;
@@ -70,8 +69,7 @@ final class ProofTable implements AutoCloseable {
         String title = checked.book().map(book -> book.title().title().value()).orElse(now.title());
         Optional<String> first = whole.isEmpty() ? Optional.empty() : entries.stream()
                 .filter(entry -> changed.contains(entry.place().file())).map(Known::anchor).findFirst();
-        show(new Proof(0, now.number() + 1, checked.isSound() ? State.SETTING : State.OF_BEFORE, title, now.leaves(), entries, shown(checked, checked.findings()),
-                first.filter(anchor -> changed.size() == 1), "", Optional.empty()));
+        show(now.read(checked.isSound(), title, entries, shown(checked, checked.findings()), first.filter(anchor -> changed.size() == 1)));
         return first;
     }
 
@@ -102,7 +100,7 @@ final class ProofTable implements AutoCloseable {
         for (Overlay overlay : laidOver) {
             leaves = over(leaves, overlay);
         }
-        show(new Proof(0, now.change(), State.SETTING, now.title(), leaves, now.entries(), now.findings(), now.changed(), "", Optional.empty()));
+        show(now.with(leaves));
     }
 
     private static List<Leaf> over(List<Leaf> before, Overlay overlay) {
@@ -114,25 +112,40 @@ final class ProofTable implements AutoCloseable {
 
     /** @param current asked last of all, whether this book is still wanted */
     void showWhole(Checked checked, Made made, byte[] pdf, BooleanSupplier current) throws IOException {
-        Optional<PageSet> set = Optional.empty();
-        if (made.publication().isPresent()) {
-            set = Optional.of(new PageSet(nextSet(), pdf, made.publication().get().sheets()));
+        if (made.publication().isEmpty()) {
+            showStopped(shown(checked, made.findings()), current);
+            return;
         }
+        Publication publication = made.publication().get();
+        PageSet set = new PageSet(nextSet(), pdf, publication.sheets());
         synchronized (this) {
             if (!current.getAsBoolean()) {
-                set.ifPresent(ProofTable::close);
+                close(set);
                 return;
             }
-            if (set.isPresent()) {
-                whole = set;
-                sets.put(set.get().id(), set.get());
-                laidOver.clear();
+            whole = Optional.of(set);
+            sets.put(set.id(), set);
+            laidOver.clear();
+            show(now.whole(set.leaves(0, set.count(), false), Known.all(publication.book(), checked.catalogue().orElseThrow()),
+                    shown(checked, made.findings())));
+        }
+        readWords(set, current);
+    }
+
+    /** So that they are found at once. */
+    private static void readWords(PageSet set, BooleanSupplier current) {
+        try {
+            for (int page = 0; page < set.count() && current.getAsBoolean(); page++) {
+                set.lines(page);
             }
-            List<Known> entries = made.publication().map(Publication::book)
-                    .map(book -> Known.all(book, checked.catalogue().orElseThrow())).orElse(now.entries());
-            show(new Proof(0, now.change(), set.isPresent() ? State.AS_SAVED : State.OF_BEFORE, now.title(),
-                    set.map(pages -> pages.leaves(0, pages.count(), false)).orElse(now.leaves()), entries, shown(checked, made.findings()),
-                    now.changed(), "", Optional.empty()));
+        } catch (IOException | RuntimeException e) {
+            return; // whoever looks at that page is told
+        }
+    }
+
+    private synchronized void showStopped(Findings findings, BooleanSupplier current) {
+        if (current.getAsBoolean()) {
+            show(now.stopped(findings));
         }
     }
 
@@ -144,15 +157,14 @@ final class ProofTable implements AutoCloseable {
     /** @param current whether it still is of what is wanted */
     synchronized void trouble(String sentence, BooleanSupplier current) {
         if (current.getAsBoolean() && !now.trouble().equals(Optional.of(sentence))) {
-            show(new Proof(0, now.change(), State.OF_BEFORE, now.title(), now.leaves(), now.entries(), now.findings(), Optional.empty(), "",
-                    Optional.of(sentence)));
+            show(now.inTrouble(sentence));
         }
     }
 
     /** Told only as long as there are no pages: later ones come soon. @param what nothing, if it is done */
     synchronized void doing(String what, BooleanSupplier current) {
         if (current.getAsBoolean() && now.leaves().isEmpty() && !now.doing().equals(what)) {
-            show(new Proof(0, now.change(), now.state(), now.title(), now.leaves(), now.entries(), now.findings(), now.changed(), what, now.trouble()));
+            show(now.at(what));
         }
     }
 
@@ -169,7 +181,7 @@ final class ProofTable implements AutoCloseable {
     }
 
     private void show(Proof next) {
-        now = next.after(now);
+        now = next;
         lately.addLast(now.leaves().stream().map(Leaf::set).collect(Collectors.toSet()));
         if (lately.size() > KEPT_PROOFS) {
             lately.removeFirst();
