@@ -60,7 +60,7 @@ class ExitCodeTest {
     void noCommandIsTwoAndNamesThem() {
         Ran ran = Ran.command();
         assertEquals(2, ran.code());
-        assertTrue(ran.err().contains("typeset, check, tidy, reading, agreement, gauge, metrology, dies, match, start, numbers, collate, explain"), ran.err());
+        assertTrue(ran.err().contains("typeset, check, tidy, reading, agreement, gauge, metrology, dies, match, start, numbers, collate, proof, explain"), ran.err());
     }
 
     @Test
