@@ -200,7 +200,8 @@ public final class Exergue {
         HeadStart.writing();
         ForkJoinTask<Stamp> stamp = ForkJoinPool.commonPool().submit(() -> stamp(checked.source()));
         DataBeside beside = new DataBeside(pages -> DataRows.of(catalogue, book, pages), enclosed.data());
-        Setting setting = Setting.of(catalogue, checked.printed(), stamp::join, progress::reached).telling(beside::know);
+        Setting setting = Setting.of(catalogue, checked.printed(), stamp::join, progress::reached).telling(beside::know)
+                .placing(prints.placed());
         try (SetBook set = set(checked, catalogue, setting)) {
             Findings findings = Judgement.of(checked.findings().and(set.findings()), checked.catalogue());
             if (findings.hasErrors()) {

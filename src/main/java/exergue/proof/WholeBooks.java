@@ -75,7 +75,7 @@ final class WholeBooks implements AutoCloseable {
             Progress progress = new UntilDropped(current);
             Checked ready = order.checked().pictures().isPresent() ? order.checked() : Exergue.pictures(order.checked(), darkroom, progress);
             ByteArrayOutputStream pdf = new ByteArrayOutputStream();
-            Made made = Exergue.typeset(ready, Enclosed.NOTHING, Prints.only(pdf), progress);
+            Made made = Exergue.typeset(ready, Enclosed.NOTHING, Prints.forScreen(pdf), progress);
             table.showWhole(ready, made, pdf.toByteArray(), current);
         } catch (CancellationException e) {
             return; // a newer one is on its way

@@ -21,10 +21,16 @@ import java.util.function.Supplier;
  * @param stamp     identifies this state of the source; asked for once the pages are set
  * @param known     told where everything stands as soon as the pages are laid out, before they are printed; a book that is set
  *                  more than once tells it each time
+ * @param placed    whether somebody wants to know where on its page everything stands
  * @param progress  told how far the work has come
  */
 public record Setting(Tree source, TemplateChoice templates, Rows rows, Map<String, Place> written, Supplier<Stamp> stamp,
-                      Consumer<PageMap> known, Progress progress) {
+                      Consumer<PageMap> known, boolean placed, Progress progress) {
+
+    public Setting(Tree source, TemplateChoice templates, Rows rows, Map<String, Place> written, Supplier<Stamp> stamp,
+                   Consumer<PageMap> known, Progress progress) {
+        this(source, templates, rows, written, stamp, known, false, progress);
+    }
 
     public static Setting of(Catalogue catalogue, Tree source, Supplier<Stamp> stamp, Progress progress) {
         Map<String, Place> written = new LinkedHashMap<>();
@@ -34,6 +40,10 @@ public record Setting(Tree source, TemplateChoice templates, Rows rows, Map<Stri
     }
 
     public Setting telling(Consumer<PageMap> listener) {
-        return new Setting(source, templates, rows, written, stamp, listener, progress);
+        return new Setting(source, templates, rows, written, stamp, listener, placed, progress);
+    }
+
+    public Setting placing(boolean asked) {
+        return new Setting(source, templates, rows, written, stamp, known, asked, progress);
     }
 }

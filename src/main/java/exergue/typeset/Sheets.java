@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param folios as printed, "xii", "47", one for each page
  * @param front  pages before the first page of the body
- * @param areas  in the order of the book
+ * @param areas  in the order of the book; none if nobody has asked where things stand
  */
 public record Sheets(List<String> folios, int front, List<Area> areas) {
 

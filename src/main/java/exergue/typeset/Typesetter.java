@@ -65,8 +65,7 @@ public final class Typesetter {
      * whole book will have the same to say.
      *
      * @param book with the part that the stretch is in
-     * @return with its blank pages and one for each that it takes; empty if it cannot
-     *         be set
+     * @return with its blank pages and one for each that it takes; empty if it cannot be set
      * @throws IOException if the disk fails
      */
     public static Optional<SetBook> excerpt(Book book, Setting setting, Excerpt excerpt) throws IOException {
@@ -254,7 +253,7 @@ public final class Typesetter {
             setting.known().accept(pages.map());
             setting.progress().reached("printing pages", 0, pages.count());
             pictures = PictureFinder.find(renderer);
-            areas = AreaFinder.find(renderer, values.marks());
+            areas = setting.placed() ? AreaFinder.find(renderer, values.marks()) : List.of();
             renderer.createPDFWithoutClosing();
             return pages;
         }

@@ -4,8 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import exergue.Enclosed;
 import exergue.Exergue;
 import exergue.Exergue.Checked;
+import exergue.Prints;
 import exergue.Progress;
 import exergue.bench.MakeCatalogue;
 import exergue.files.MemoryTree;
@@ -42,7 +44,7 @@ class ProofTableTest {
     private void whole(boolean current) throws IOException {
         Checked checked = checked();
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();
-        Exergue.Made made = Exergue.typeset(checked, pdf, Progress.SILENT);
+        Exergue.Made made = Exergue.typeset(checked, Enclosed.NOTHING, Prints.forScreen(pdf), Progress.SILENT);
         table.showWhole(checked, made, pdf.toByteArray(), () -> current);
     }
 

@@ -3,9 +3,11 @@ package exergue.proof;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import exergue.Enclosed;
 import exergue.Exergue;
 import exergue.Exergue.Checked;
 import exergue.Exergue.Publication;
+import exergue.Prints;
 import exergue.Progress;
 import exergue.TestDarkroom;
 import exergue.files.FolderTree;
@@ -33,7 +35,7 @@ class StretchTest {
     static void set() throws IOException {
         checked = TestDarkroom.checked(new FolderTree(Path.of("catalogue-src")));
         ByteArrayOutputStream pdf = new ByteArrayOutputStream();
-        publication = Exergue.typeset(checked, pdf, Progress.SILENT).publication().orElseThrow();
+        publication = Exergue.typeset(checked, Enclosed.NOTHING, Prints.forScreen(pdf), Progress.SILENT).publication().orElseThrow();
         whole = DrawnPages.of(pdf.toByteArray());
     }
 
