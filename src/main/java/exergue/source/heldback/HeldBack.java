@@ -31,11 +31,12 @@ public record HeldBack(List<String> shown, List<String> hidden) {
             "period", "coins", "others");
     private static final Pattern KEY = Pattern.compile("\\G(?:\"([^\"]*)\"|'([^']*)'|([^\\s:,{}\\[\\]\"'#][^:,{}\\[\\]#]*?))\\s*:(?=\\s|$)\\s*");
     private static final Pattern STRUCTURE = Pattern.compile("\\G[\\s{}\\[\\],-]*");
-    /** A value never goes on over the key “exact”, or what may have been meant for it. */
-    private static final String NO_EXACT = "(?!(?i:ex[a-z]*t)\\s*:)";
-    private static final Pattern QUOTED = Pattern.compile("\\G(?:\"(?:" + NO_EXACT + "[^\"])*\"|'(?:" + NO_EXACT + "[^'])*')\\s*");
-    private static final Pattern FLOW_VALUE = Pattern.compile("\\G(?:" + NO_EXACT + "[^,{}#])*");
-    private static final Pattern BLOCK_VALUE = Pattern.compile("\\G(?:(?!\\s#)" + NO_EXACT + ".)*");
+    /** “exact”, or what may have been meant for it, wherever it stands: nothing after it is shown. */
+    private static final Pattern EXACT = Pattern.compile("(?i:ex[a-z]*t)[\"']?\\s*:\\s*");
+    private static final Pattern ID = Pattern.compile("[\\p{L}\\p{M}\\p{N}._-]+");
+    private static final Pattern QUOTED = Pattern.compile("\\G(?:\"[^\"]*\"|'[^']*')\\s*");
+    private static final Pattern FLOW_VALUE = Pattern.compile("\\G[^,{}#]*");
+    private static final Pattern BLOCK_VALUE = Pattern.compile("\\G(?:(?!\\s#).)*");
     private static final Pattern MARK_OF_A_MERGE = Pattern.compile("(<{7}|={7}|>{7}|\\|{7}).*");
 
     public HeldBack {
@@ -93,6 +94,17 @@ public record HeldBack(List<String> shown, List<String> hidden) {
             }
             below = -1;
             braces = indent == 0 ? 0 : braces;
+            Matcher exact = EXACT.matcher(line);
+            if (!exact.find()) {
+                return known(line, indent);
+            }
+            int before = known(line.substring(0, exact.start()), indent);
+            below = indent;
+            return before == exact.start() ? exact.end() : before;
+        }
+
+        /** Up to where all is known to be no place. */
+        private int known(String line, int indent) {
             int at = 0;
             while (at < line.length()) {
                 int from = after(STRUCTURE, line, at);
@@ -112,7 +124,7 @@ public record HeldBack(List<String> shown, List<String> hidden) {
         /** Where what follows the value begins; where the value is not shown, its beginning as a negative number. */
         private int value(String line, int from, Matcher key, int indent) {
             String name = key.group(1) != null ? key.group(1) : key.group(2) != null ? key.group(2) : key.group(3);
-            boolean isId = from == 0;
+            boolean isId = from == 0 && ID.matcher(name).matches();
             int start = key.end();
             boolean nothing = start == line.length();
             boolean opens = !nothing && "{[".indexOf(line.charAt(start)) >= 0;

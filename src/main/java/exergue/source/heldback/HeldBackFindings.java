@@ -7,6 +7,7 @@ import exergue.finding.Findings;
 import exergue.finding.Place;
 import java.text.Normalizer;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -15,6 +16,8 @@ import java.util.regex.Pattern;
 public final class HeldBackFindings {
 
     private static final Pattern QUOTED = Pattern.compile("“([^“”]{3,})”");
+
+    private static final Pattern NAMES = Pattern.compile("[\\p{L}\\p{M}\\p{N}._\\[\\]-]*");
 
     private static final int FEWEST = 3;
 
@@ -26,9 +29,9 @@ public final class HeldBackFindings {
         this.hidden = even(String.join(" ", heldBack.hidden()));
     }
 
-    /** However a message may write it: accents in one character, single spaces. */
+    /** However a message may write it, as an id too: small letters and digits, accents in one character, single spaces. */
     private static String even(String text) {
-        return Normalizer.normalize(text, Normalizer.Form.NFC).replaceAll("\\s+", " ").strip();
+        return Normalizer.normalize(text, Normalizer.Form.NFC).toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{M}\\p{N}]+", " ").strip();
     }
 
     /** @param tree where they were found */
@@ -58,7 +61,8 @@ public final class HeldBackFindings {
         List<Finding.Related> related = finding.related().stream()
                 .map(other -> new Finding.Related(other.place(), words(other.what()))).toList();
         Optional<Finding.SafeEdit> edit = finding.edit().filter(one -> !reaches(one.place()));
-        return new Finding(finding.code(), finding.place(), finding.path(), words(finding.what()), words(finding.remedy()), related, edit);
+        String path = NAMES.matcher(finding.path()).matches() ? finding.path() : "…"; // a place may have been written as a key
+        return new Finding(finding.code(), finding.place(), path, words(finding.what()), words(finding.remedy()), related, edit);
     }
 
     /** Whether it takes in something that is held back. */
@@ -66,10 +70,15 @@ public final class HeldBackFindings {
         return isHere(place) && place.column() + Math.max(0, place.length() - 1) > heldBack.visible(place.line());
     }
 
+    private boolean holds(String quoted) {
+        String even = even(quoted);
+        return !even.isEmpty() && hidden.contains(even);
+    }
+
     /** With an ellipsis for each quotation out of what is held back, and for all that is held back of a line. */
     private String words(String sentence) {
         String words = QUOTED.matcher(sentence).replaceAll(quoted -> Matcher.quoteReplacement(
-                hidden.contains(even(quoted.group(1))) ? "“…”" : quoted.group()));
+                holds(quoted.group(1)) ? "“…”" : quoted.group()));
         for (String line : heldBack.hidden()) {
             words = line.length() < FEWEST ? words : words.replace(line, "…");
         }

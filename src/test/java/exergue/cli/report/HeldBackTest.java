@@ -46,6 +46,8 @@ class HeldBackTest {
         "dune:\n  name: Coast\n\texact: field @\n",
         "dune:\n  name: Coast\nexact: field @\n",
         "dune: field @\n",
+        "'exact: field @':\n  name: Coast\n",
+        "dune:\n  exact: \"behind\n@: wood\n",
         "field @\n",
         "- {name: Coast, exact: @}\n",
         "dune:\n  name: Coast\n  kind: hord # field @\n",
