@@ -1,5 +1,6 @@
 package exergue;
 
+import exergue.files.MemoryTree;
 import exergue.files.OverlaidTree;
 import exergue.files.Tree;
 import exergue.finding.Finding;
@@ -80,7 +81,7 @@ public final class Repair {
     }
 
     private Tree now() {
-        return new OverlaidTree(source, files);
+        return new OverlaidTree(source, new MemoryTree(files));
     }
 
     /** False where nothing was left to do. */

@@ -9,6 +9,7 @@ import exergue.bench.MakeCatalogue;
 import exergue.files.FolderTree;
 import exergue.files.MemoryTree;
 import exergue.files.Tree;
+import exergue.files.TreeOver;
 import exergue.source.Loaded;
 import exergue.source.SourceReader;
 import java.io.ByteArrayOutputStream;
@@ -111,9 +112,16 @@ class AtOnceTest {
     }
 
     /** A tree one of whose files can no longer be read. */
-    private record Failing(Tree whole, String lost) implements Tree {
+    private static final class Failing extends TreeOver {
 
         private static final String MESSAGE = "the disk is gone";
+
+        private final String lost;
+
+        Failing(Tree whole, String lost) {
+            super(whole);
+            this.lost = lost;
+        }
 
         static boolean says(Throwable failure) {
             return failure instanceof IOException && MESSAGE.equals(failure.getMessage())
@@ -121,26 +129,11 @@ class AtOnceTest {
         }
 
         @Override
-        public List<String> files() throws IOException {
-            return whole.files();
-        }
-
-        @Override
-        public boolean has(String path) {
-            return whole.has(path);
-        }
-
-        @Override
-        public byte[] read(String path) throws IOException {
+        protected Tree holding(String path) throws IOException {
             if (path.equals(lost)) {
                 throw new IOException(MESSAGE);
             }
-            return whole.read(path);
-        }
-
-        @Override
-        public long size(String path) throws IOException {
-            return whole.size(path);
+            return super.holding(path);
         }
     }
 }

@@ -9,6 +9,7 @@ import exergue.edition.PageMap;
 import exergue.files.FolderTree;
 import exergue.files.MemoryTree;
 import exergue.files.Tree;
+import exergue.files.TreeOver;
 import exergue.finding.Finding;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -62,36 +63,20 @@ class OrderOfFilesTest {
     }
 
     /** A tree that lists its files in another order every time. */
-    private static final class Shuffled implements Tree {
+    private static final class Shuffled extends TreeOver {
 
-        private final Tree tree;
         private final Random random;
 
         Shuffled(Tree tree, long seed) {
-            this.tree = tree;
+            super(tree);
             this.random = new Random(seed);
         }
 
         @Override
         public List<String> files() throws IOException {
-            List<String> files = new ArrayList<>(tree.files());
+            List<String> files = new ArrayList<>(super.files());
             Collections.shuffle(files, random);
             return files;
-        }
-
-        @Override
-        public boolean has(String path) {
-            return tree.has(path);
-        }
-
-        @Override
-        public byte[] read(String path) throws IOException {
-            return tree.read(path);
-        }
-
-        @Override
-        public long size(String path) throws IOException {
-            return tree.size(path);
         }
     }
 }

@@ -83,7 +83,7 @@ class RepairTest {
     void aSecondRepairFindsNothingAndOnlyTheLinesThatAreNamedChange(@ForAll("entries") String entry) throws IOException {
         Tree tree = tree(entry);
         Repair.Repaired once = repair(tree);
-        assertEquals(List.of(), repair(new OverlaidTree(tree, once.files())).changes());
+        assertEquals(List.of(), repair(new OverlaidTree(tree, new MemoryTree(once.files()))).changes());
         String[] before = entry.split("\n", -1);
         String[] after = text(once, entry).split("\n", -1);
         assertEquals(before.length, after.length);
@@ -96,7 +96,7 @@ class RepairTest {
     @Property(tries = 100)
     void noRepairMakesAFileWorse(@ForAll("entries") String entry) throws IOException {
         Tree tree = tree(entry);
-        Tree mended = new OverlaidTree(tree, repair(tree).files());
+        Tree mended = new OverlaidTree(tree, new MemoryTree(repair(tree).files()));
         List<String> now = errors(mended);
         List<String> old = errors(tree);
         assertEquals(List.of(), now.stream().filter(code -> !old.contains(code)).toList());

@@ -35,15 +35,19 @@ public final class MemoryTree implements Tree {
 
     @Override
     public byte[] read(String path) throws IOException {
-        byte[] bytes = files.get(path);
-        if (bytes == null) {
-            throw new NoSuchFileException(path);
-        }
-        return bytes.clone();
+        return file(path).clone();
     }
 
     @Override
     public long size(String path) throws IOException {
-        return read(path).length;
+        return file(path).length;
+    }
+
+    private byte[] file(String path) throws NoSuchFileException {
+        byte[] bytes = files.get(path);
+        if (bytes == null) {
+            throw new NoSuchFileException(path);
+        }
+        return bytes;
     }
 }

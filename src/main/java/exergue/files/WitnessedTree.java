@@ -3,7 +3,6 @@ package exergue.files;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -13,7 +12,7 @@ import java.util.concurrent.ConcurrentHashMap;
  * still the same need not be opened to see that it is. A file counts as the same while its {@link Tree#witness witness}
  * does. What is remembered lies in a cache; without it everything is read once more, and the same comes out.
  */
-public final class WitnessedTree implements Tree {
+public final class WitnessedTree extends TreeOver {
 
     /** Smaller files are read as soon as looked up. */
     private static final int SMALL = 4096;
@@ -21,12 +20,11 @@ public final class WitnessedTree implements Tree {
     private static final int HEAD = 16;
     private static final int DIGEST = 64;
 
-    private final Tree tree;
     private final Cache cache;
     private final Map<String, Known> known = new ConcurrentHashMap<>();
 
     public WitnessedTree(Tree tree, Cache cache) {
-        this.tree = tree;
+        super(tree);
         this.cache = cache;
     }
 
@@ -48,8 +46,8 @@ public final class WitnessedTree implements Tree {
 
     /** What this run or an earlier one has found out; empty for a small file and for one that may have changed. */
     private Optional<Known> known(String path) throws IOException {
-        if (!known.containsKey(path) && tree.size(path) >= SMALL) {
-            tree.witness(path).flatMap(witness -> cache.get(name(witness))).flatMap(Known::read)
+        if (!known.containsKey(path) && size(path) >= SMALL) {
+            witness(path).flatMap(witness -> cache.get(name(witness))).flatMap(Known::read)
                     .ifPresent(found -> known.put(path, found));
         }
         return Optional.ofNullable(known.get(path));
@@ -65,11 +63,11 @@ public final class WitnessedTree implements Tree {
         if (before.isPresent()) {
             return before.get().digest();
         }
-        if (tree.size(path) < SMALL) {
-            return tree.digest(path);
+        if (size(path) < SMALL) {
+            return super.digest(path);
         }
-        Optional<String> witness = tree.witness(path); // asked first, so that a change meanwhile has another one
-        Known now = new Known(tree.digest(path), Arrays.copyOf(tree.start(path, HEAD), HEAD));
+        Optional<String> witness = witness(path); // asked first, so that a change meanwhile has another one
+        Known now = new Known(super.digest(path), Arrays.copyOf(super.start(path, HEAD), HEAD));
         witness.ifPresent(of -> cache.put(name(of), now.bytes()));
         known.put(path, now);
         return now.digest();
@@ -78,31 +76,6 @@ public final class WitnessedTree implements Tree {
     @Override
     public byte[] start(String path, int length) throws IOException {
         Optional<Known> before = length <= HEAD ? known(path) : Optional.empty();
-        return before.isPresent() ? Arrays.copyOf(before.get().head(), length) : tree.start(path, length);
-    }
-
-    @Override
-    public Optional<String> witness(String path) throws IOException {
-        return tree.witness(path);
-    }
-
-    @Override
-    public List<String> files() throws IOException {
-        return tree.files();
-    }
-
-    @Override
-    public boolean has(String path) {
-        return tree.has(path);
-    }
-
-    @Override
-    public byte[] read(String path) throws IOException {
-        return tree.read(path);
-    }
-
-    @Override
-    public long size(String path) throws IOException {
-        return tree.size(path);
+        return before.isPresent() ? Arrays.copyOf(before.get().head(), length) : super.start(path, length);
     }
 }

@@ -2,6 +2,7 @@ package exergue.photo.print;
 
 import exergue.files.Cache;
 import exergue.files.MemoryCache;
+import exergue.files.OverlaidTree;
 import exergue.files.Tree;
 import exergue.finding.Finding;
 import exergue.finding.Findings;
@@ -75,7 +76,7 @@ public final class Darkroom {
             byCoin.put(coins.get(i).id().value(), names.named(prints.get(i)));
             findings.addAll(prints.get(i).findings());
         }
-        return new PreparedPictures(new PrintedCoins(byCoin), new PictureTree(source, names.made(), cache, opener),
+        return new PreparedPictures(new PrintedCoins(byCoin), new OverlaidTree(source, new PictureTree(source, names.made(), cache, opener)),
                 Findings.of(findings));
     }
 

@@ -2,16 +2,15 @@ package exergue.photo.print;
 
 import exergue.files.Cache;
 import exergue.files.Tree;
+import java.io.FileNotFoundException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 
-/** A source tree with the pictures that were made out of its photographs. What the cache has forgotten is made again. */
+/** The pictures that were made out of the photographs of a source. What the cache has forgotten is made again. */
 final class PictureTree implements Tree {
 
     private final Tree source;
@@ -28,23 +27,20 @@ final class PictureTree implements Tree {
     }
 
     @Override
-    public List<String> files() throws IOException {
-        List<String> files = new ArrayList<>(source.files());
-        files.addAll(made.keySet());
-        Collections.sort(files);
-        return List.copyOf(files);
+    public List<String> files() {
+        return List.copyOf(made.keySet());
     }
 
     @Override
     public boolean has(String path) {
-        return made.containsKey(path) || source.has(path);
+        return made.containsKey(path);
     }
 
     @Override
     public byte[] read(String path) throws IOException {
         Cut cut = made.get(path);
         if (cut == null) {
-            return source.read(path);
+            throw new FileNotFoundException(path);
         }
         Optional<byte[]> kept = cache.get(cut.name());
         if (kept.isPresent()) {
@@ -62,21 +58,6 @@ final class PictureTree implements Tree {
 
     @Override
     public long size(String path) throws IOException {
-        return made.containsKey(path) ? read(path).length : source.size(path);
-    }
-
-    @Override
-    public byte[] start(String path, int length) throws IOException {
-        return made.containsKey(path) ? Tree.super.start(path, length) : source.start(path, length);
-    }
-
-    @Override
-    public String digest(String path) throws IOException {
-        return made.containsKey(path) ? Tree.super.digest(path) : source.digest(path);
-    }
-
-    @Override
-    public Optional<String> witness(String path) throws IOException {
-        return made.containsKey(path) ? Optional.empty() : source.witness(path);
+        return read(path).length;
     }
 }
