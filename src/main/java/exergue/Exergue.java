@@ -125,9 +125,12 @@ public final class Exergue {
                 : new SetWorks(Map.of(), Findings.none());
         Optional<Editor.Edited> edited = loaded.catalogue().map(catalogue -> Editor.edit(catalogue, works.full(), PageMap.UNKNOWN));
         Findings arranged = edited.map(Editor.Edited::findings).orElse(Findings.none());
-        Findings judged = Judgement.of(OneCause.of(loaded.findings().and(checks.map(ChecksBeside::all).orElse(Findings.none())).and(works.findings()).and(arranged)),
+        Unread unread = Unread.of(loaded);
+        Findings later = checks.map(ChecksBeside::all).orElse(Findings.none()).and(works.findings()).and(arranged);
+        Findings judged = Judgement.of(OneCause.of(unread.ofReading(loaded.findings()).and(unread.ofStages(later))),
                 loaded.catalogue());
-        Findings house = loaded.catalogue().map(catalogue -> HouseCheck.of(catalogue, judged)).orElse(Findings.none());
+        Findings house = loaded.catalogue().map(catalogue -> HouseCheck.of(catalogue, judged)).map(unread::ofStages)
+                .orElse(Findings.none());
         return new Checked(source, loaded.catalogue(), edited.map(Editor.Edited::book), works,
                 Judgement.of(judged.and(house), loaded.catalogue()), Optional.empty());
     }

@@ -68,7 +68,7 @@ final class CollateCommand implements Callable<Integer> {
             terminal.out().print(format.render(compared));
             if (to != null) {
                 progress.starts(Stage.TYPESET);
-                write(ProofSheet.of(collation, before.state().catalogue().get(), after.state().catalogue().get(),
+                write(ProofSheet.of(collation, before.state().beside(after.state()), after.state().beside(before.state()),
                         List.of(before.name(), after.name()), compared.summary()));
             }
             return close(before, after);

@@ -23,22 +23,34 @@ import java.util.TreeSet;
  *
  * @param consequences what is otherwise in the book because of the changes
  * @param rewritten    files of coins and types that are written otherwise and say the same
+ * @param unread       files that cannot be read in one of the states, and are not compared
  * @param identical    true where every file is the same byte for byte
  */
-public record Collation(Changes changes, List<Consequence> consequences, List<String> rewritten, boolean identical) {
+public record Collation(Changes changes, List<Consequence> consequences, List<String> rewritten, List<String> unread,
+                        boolean identical) {
 
     public Collation {
         consequences = List.copyOf(consequences);
         rewritten = List.copyOf(rewritten);
+        unread = List.copyOf(unread);
     }
 
-    /** One state as it was read. @param catalogue empty where there is none to be compared */
-    public record State(Tree tree, Optional<Catalogue> catalogue, Findings findings) {
+    /** One state as it was read. @param catalogue empty where there is none to be compared; @param unread files that cannot be read */
+    public record State(Tree tree, Optional<Catalogue> catalogue, Findings findings, Set<String> unread) {
+
+        public State {
+            unread = Set.copyOf(unread);
+        }
 
         /** @throws IOException if the disk fails, never because of what a file says */
         public static State read(Tree tree) throws IOException {
             Loaded loaded = SourceReader.read(tree);
-            return new State(tree, loaded.catalogue(), loaded.findings());
+            return new State(tree, loaded.catalogue(), loaded.findings(), loaded.unread());
+        }
+
+        /** What is compared of it with another state: both must have a catalogue. */
+        public Catalogue beside(State other) {
+            return new Legible(catalogue.orElseThrow(), unread, other.catalogue().orElseThrow(), other.unread()).catalogue();
         }
     }
 
@@ -48,14 +60,16 @@ public record Collation(Changes changes, List<Consequence> consequences, List<St
      * @throws IOException if a file of either cannot be read
      */
     public static Collation of(State before, State after) throws IOException {
-        Catalogue old = before.catalogue().orElseThrow();
-        Catalogue now = after.catalogue().orElseThrow();
+        Catalogue old = before.beside(after);
+        Catalogue now = after.beside(before);
+        Set<String> unread = Legible.notCompared(before.unread(), after.unread());
         DifferingFiles files = DifferingFiles.between(before.tree(), after.tree());
         Differ.Side oldSide = Differ.Side.of(old).with(Section.FILES, files.before());
         Differ.Side newSide = Differ.Side.of(now).with(Section.FILES, files.after());
         Consequences.Followed followed = Consequences.of(oldSide, newSide, Differ.changes(oldSide, newSide));
         return new Collation(followed.changes(), followed.all(),
-                rewritten(files.written(), followed.changes(), old, now), files.isEmpty());
+                rewritten(files.written(), followed.changes(), old, now).stream().filter(file -> !unread.contains(file)).toList(),
+                List.copyOf(unread), files.isEmpty());
     }
 
     /** Of the differing files those of a coin or type that has not changed. */

@@ -32,21 +32,25 @@ final class EntryReader {
 
     /** Empty where the file cannot be used at all; the reason is in the notebook then. */
     <T> Optional<T> read(FileKind<T> kind, String file, Desk desk) throws IOException {
+        Optional<YamlReader.Read> read = values(file).filter(YamlReader.Read::understood);
+        if (read.isEmpty()) {
+            notebook.leaveUnread(file);
+            return Optional.empty();
+        }
+        return bound(kind, file, read.get(), desk);
+    }
+
+    private Optional<YamlReader.Read> values(String file) throws IOException {
         Optional<SourceText> text = texts.read(file);
-        if (text.isEmpty()) {
-            return Optional.empty();
-        }
-        Optional<Conflict> conflict = Conflict.in(text.get());
-        if (conflict.isPresent()) {
-            ConflictedEntry.explain(conflict.get()).forEach(notebook::add);
-            return Optional.empty();
-        }
-        YamlReader.Read read = YamlReader.read(text.get(), notebook);
-        if (!read.understood()) {
-            return Optional.empty();
-        }
+        Optional<Conflict> conflict = text.flatMap(Conflict::in);
+        conflict.ifPresent(found -> ConflictedEntry.explain(found).forEach(notebook::add));
+        return conflict.isPresent() ? Optional.empty() : text.map(read -> YamlReader.read(read, notebook));
+    }
+
+    private <T> Optional<T> bound(FileKind<T> kind, String file, YamlReader.Read read, Desk desk) {
         if (read.value().isEmpty()) {
             if (isEntry(kind)) {
+                notebook.leaveUnread(file);
                 notebook.add(Finding.of(TextCodes.EMPTY_FILE, Place.ofFile(file), "", "There is nothing in this file.",
                         "Fill it in, or delete the file."));
             }

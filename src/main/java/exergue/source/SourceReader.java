@@ -96,7 +96,7 @@ public final class SourceReader {
         if (own.isPresent()) {
             inventory.reportUnread(seen, own.get().templates().own());
         }
-        return new Loaded(own.map(file -> catalogue), notebook.findings());
+        return new Loaded(own.map(file -> catalogue), notebook.findings(), notebook.unread());
     }
 
     /** What a house style means that says nothing, hangs on the language, which stands in a file that is read after it. */
@@ -175,7 +175,7 @@ public final class SourceReader {
             if (PathTexts.PARTS.contains(path) || path.isEmpty() || !seen.add(path)) {
                 continue;
             }
-            texts.read(path).ifPresent(text -> chapters.put(path, MarkdownReader.chapter(text, house)));
+            texts.read(path).ifPresentOrElse(text -> chapters.put(path, MarkdownReader.chapter(text, house)), () -> notebook.leaveUnread(path));
         }
         return Collections.unmodifiableMap(chapters);
     }

@@ -14,7 +14,7 @@ import java.io.IOException;
 import java.util.List;
 
 /**
- * For programs: {@code {"tool", "version", "before", "after", "identical", "summary", "rewritten": [file], "entries":
+ * For programs: {@code {"tool", "version", "before", "after", "identical", "summary", "rewritten": [file], "unread": [file], "entries":
  * [{"change": "added"|"changed"|"taken out", "section", "id", "number", "idBefore", "numberBefore", "fields": [{"field",
  * "of", "words", "before", "after", "remarks": []}], "sentences": []}], "splitOrJoined": [], "consequences": []}}. What
  * there is none of is left out.
@@ -33,6 +33,7 @@ final class CollationJson {
             json.writeBooleanField("identical", compared.collation().identical());
             json.writeStringField("summary", compared.summary());
             write("rewritten", compared.collation().rewritten(), json);
+            write("unread", compared.collation().unread(), json);
             json.writeArrayFieldStart("entries");
             for (EntryChange change : compared.collation().changes().entries()) {
                 write(change, json);

@@ -18,7 +18,7 @@ final class CollationMarkdown {
         StringBuilder text = new StringBuilder("## What has changed\n\n" + escape(compared.before()) + " → "
                 + escape(compared.after()) + "\n\n**" + escape(compared.summary()) + "**\n");
         append("What follows from this", ConsequenceSentences.of(compared.collation().consequences()), text);
-        append("Split or joined", compared.collation().changes().kinships().stream().map(Sentences::of).toList(), text);
+        append("Split, joined or exchanged", compared.collation().changes().kinships().stream().map(Sentences::of).toList(), text);
         List<EntryChange> entries = compared.collation().changes().entries();
         Section section = null;
         for (int i = 0; i < entries.size(); i++) {

@@ -27,7 +27,7 @@ final class CollationText {
 
     private static void appendRest(Compared compared, StringBuilder text) {
         if (!compared.collation().changes().kinships().isEmpty()) {
-            text.append("\nSplit or joined\n");
+            text.append("\nSplit, joined or exchanged\n");
             compared.collation().changes().kinships().forEach(kin -> text.append("  ").append(Sentences.of(kin)).append('\n'));
         }
         if (!compared.collation().consequences().isEmpty()) {

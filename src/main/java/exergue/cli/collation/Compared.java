@@ -21,15 +21,16 @@ public record Compared(String before, String after, Collation collation) {
             return "No change: every file is the same.";
         }
         if (changes.isEmpty()) {
-            return "No change in content: " + files() + " only written otherwise.";
+            return "No change in content" + (collation.rewritten().isEmpty() ? "." : ": " + files() + " only written otherwise.") + unread();
         }
         List<String> parts = new ArrayList<>();
         add("coin", changes, change -> change.subject().section().equals(Section.COINS), parts);
         add("type", changes, change -> change.subject().section().equals(Section.TYPES), parts);
         add("other entry", changes, change -> !change.subject().section().equals(Section.COINS)
                 && !change.subject().section().equals(Section.TYPES), parts);
-        String rest = collation.rewritten().isEmpty() ? "" : " Without change in content, only written otherwise: " + named() + ".";
-        return String.join("; ", parts) + "." + rest;
+        String rest = collation.rewritten().isEmpty() ? ""
+                : " Without change in content, only written otherwise: " + named(collation.rewritten()) + ".";
+        return String.join("; ", parts) + "." + rest + unread();
     }
 
     private static void add(String one, Changes changes, Predicate<EntryChange> which, List<String> into) {
@@ -56,8 +57,12 @@ public record Compared(String before, String after, Collation collation) {
         return (count == 1 ? "1 file is" : count + " files are");
     }
 
-    private String named() {
-        List<String> files = collation.rewritten();
+    private String unread() {
+        List<String> files = collation.unread();
+        return files.isEmpty() ? "" : " Not compared, since " + (files.size() == 1 ? "it" : "they") + " cannot be read: " + named(files) + ".";
+    }
+
+    private static String named(List<String> files) {
         return String.join(", ", files.subList(0, Math.min(NAMED, files.size())))
                 + (files.size() > NAMED ? " and " + (files.size() - NAMED) + " more" : "");
     }

@@ -9,7 +9,7 @@ import java.util.List;
  * Everything in which one catalogue differs from another.
  *
  * @param entries      in order of section, number and id
- * @param kinships     entries that were split or joined; they are among the entries as well
+ * @param kinships     entries that were split, joined or exchanged; they are among the entries as well
  */
 public record Changes(List<EntryChange> entries, List<Kinship> kinships) {
 

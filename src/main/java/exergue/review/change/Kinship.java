@@ -2,7 +2,7 @@ package exergue.review.change;
 
 import java.util.List;
 
-/** One entry that has become several, or several that have become one. */
+/** One entry that has become several, several that have become one, or two that have changed places. */
 public sealed interface Kinship {
 
     Kinship reversed();
@@ -17,6 +17,20 @@ public sealed interface Kinship {
         @Override
         public Kinship reversed() {
             return new Joined(into, from);
+        }
+    }
+
+    /** Two entries of which each says now, in every field that has changed, what the other said before. */
+    record Exchanged(List<Subject> before, List<Subject> after) implements Kinship {
+
+        public Exchanged {
+            before = List.copyOf(before);
+            after = List.copyOf(after);
+        }
+
+        @Override
+        public Kinship reversed() {
+            return new Exchanged(after, before);
         }
     }
 

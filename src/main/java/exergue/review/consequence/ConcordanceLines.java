@@ -7,17 +7,19 @@ import exergue.model.Reference;
 import exergue.model.Type;
 import exergue.model.Work;
 import exergue.review.change.Consequence.Concordance;
+import exergue.review.change.Subject;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 
-/** Numbers in the works cited that lead to other coins than before; another catalogue number of the same coin is none. */
+/** Numbers in the works cited that lead to other coins than before, and are printed so; another catalogue number of the same coin is none. */
 final class ConcordanceLines {
 
     private record Line(String work, String number) implements Comparable<Line> {
@@ -38,7 +40,13 @@ final class ConcordanceLines {
         Stream.of(old, now).flatMap(lines -> lines.keySet().stream()).filter(line -> !states.sameCoins(
                 old.getOrDefault(line, Set.of()), now.getOrDefault(line, Set.of()))).forEach(changed::add);
         return changed.stream().map(line -> new Concordance(sign(line.work(), states), line.number(),
-                states.oldCoins(old.getOrDefault(line, Set.of())), states.newCoins(now.getOrDefault(line, Set.of())))).toList();
+                states.oldCoins(old.getOrDefault(line, Set.of())), states.newCoins(now.getOrDefault(line, Set.of()))))
+                .filter(line -> !numbers(line.before()).equals(numbers(line.after()))).toList();
+    }
+
+    /** All that the line prints: where it stays as it was, there is nothing to be seen. */
+    private static List<Optional<Integer>> numbers(List<Subject> coins) {
+        return coins.stream().map(Subject::number).toList();
     }
 
     private static Map<Line, Set<String>> lines(Catalogue catalogue) {

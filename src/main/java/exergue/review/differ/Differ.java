@@ -136,6 +136,7 @@ public final class Differ {
         joins.coins().forEach((into, from) -> all.add(joined(Section.COINS, from, into)));
         splits.types().forEach((from, into) -> all.add(split(Section.TYPES, from, into)));
         joins.types().forEach((into, from) -> all.add(joined(Section.TYPES, from, into)));
+        all.addAll(Exchanges.among(changes));
         return all;
     }
 

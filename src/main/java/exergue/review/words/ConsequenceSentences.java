@@ -64,7 +64,29 @@ public final class ConsequenceSentences {
 
     private static String numbers(String one, String many, List<Subject> coins) {
         List<String> numbers = coins.stream().map(coin -> coin.number().map(String::valueOf).orElse(coin.id())).toList();
-        return numbers.isEmpty() ? "none" : (numbers.size() == 1 ? one : many) + " " + String.join(", ", numbers);
+        return numbers.isEmpty() ? "none" : (numbers.size() == 1 ? one : many) + " " + String.join(", ", runs(numbers));
+    }
+
+    /** Three or more numbers that follow one another are told by the first and the last. */
+    private static List<String> runs(List<String> numbers) {
+        List<String> runs = new ArrayList<>();
+        for (int i = 0; i < numbers.size(); i++) {
+            int last = i;
+            while (last + 1 < numbers.size() && follows(numbers.get(last), numbers.get(last + 1))) {
+                last++;
+            }
+            if (last - i >= 2) {
+                runs.add(numbers.get(i) + "–" + numbers.get(last));
+                i = last;
+            } else {
+                runs.add(numbers.get(i));
+            }
+        }
+        return runs;
+    }
+
+    private static boolean follows(String number, String next) {
+        return number.matches("[0-9]{1,9}") && next.equals(String.valueOf(Integer.parseInt(number) + 1));
     }
 
     private static String printed(Consequence.Printed printed) {

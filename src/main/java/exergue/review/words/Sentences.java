@@ -48,11 +48,11 @@ public final class Sentences {
         EntryChange.Altered altered = (EntryChange.Altered) change;
         Optional<Integer> before = altered.before().number();
         if (altered.renamed()) {
-            return name + ", before " + before.map(number -> "no. " + number + " (" + altered.before().id() + ")")
+            return name + ", formerly " + before.map(number -> "no. " + number + " (" + altered.before().id() + ")")
                     .orElse(altered.before().id());
         }
         return before.equals(change.subject().number()) ? name
-                : name + ", before " + before.map(number -> "no. " + number).orElse("without a number");
+                : name + ", formerly " + before.map(number -> "no. " + number).orElse("without a number");
     }
 
     /** One for each thing that is said otherwise; of an entry that is new or gone, what tells it from others. */
@@ -61,7 +61,7 @@ public final class Sentences {
         if (change instanceof EntryChange.Altered altered) {
             List<String> sentences = new ArrayList<>();
             altered.fields().forEach(field -> sentences.addAll(of(section, field)));
-            return sentences.isEmpty() ? List.of("another name for the same") : sentences;
+            return sentences.isEmpty() ? List.of("renamed, and nothing else") : sentences;
         }
         String telling = change.fields().stream().filter(field -> TELLING.contains(field.field().path()))
                 .map(field -> FieldWords.of(section, field.field()) + " " + said(field).shown()).collect(Collectors.joining(", "));
@@ -151,6 +151,9 @@ public final class Sentences {
     public static String of(Kinship kinship) {
         if (kinship instanceof Kinship.Split split) {
             return name(split.from()) + " was split into " + names(split.into());
+        }
+        if (kinship instanceof Kinship.Exchanged exchanged) {
+            return "each of " + names(exchanged.after()) + " says now what the other said: were they changed round?";
         }
         Kinship.Joined joined = (Kinship.Joined) kinship;
         return names(joined.from()) + " were joined into " + name(joined.into());

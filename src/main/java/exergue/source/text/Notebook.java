@@ -4,6 +4,8 @@ import exergue.finding.Finding;
 import exergue.finding.Findings;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 
 /**
@@ -13,6 +15,7 @@ import java.util.function.UnaryOperator;
 public final class Notebook {
 
     private final List<Finding> findings = new ArrayList<>();
+    private final Set<String> unread = new TreeSet<>();
 
     public void add(Finding finding) {
         findings.add(finding);
@@ -20,6 +23,17 @@ public final class Notebook {
 
     public void add(Notebook other) {
         findings.addAll(other.findings);
+        unread.addAll(other.unread);
+    }
+
+    /** Notes that nothing of a file is known, since it cannot be read. */
+    public void leaveUnread(String file) {
+        unread.add(file);
+    }
+
+    /** The files of which nothing is known. */
+    public Set<String> unread() {
+        return Set.copyOf(unread);
     }
 
     /** Says more of findings on which there is more to say once everything has been read. */

@@ -37,10 +37,10 @@ public final class WorksReader {
             throws IOException {
         WorksReader reader = new WorksReader(entries, notebook);
         if (files.contains(JSON)) {
-            texts.read(JSON).ifPresent(text -> CslJson.read(text, notebook).forEach(reader::add));
+            texts.read(JSON).ifPresentOrElse(text -> CslJson.read(text, notebook).forEach(reader::add), () -> notebook.leaveUnread(JSON));
         }
         if (files.contains(BIB)) {
-            texts.read(BIB).ifPresent(text -> BibWorks.read(text, notebook).forEach(reader::add));
+            texts.read(BIB).ifPresentOrElse(text -> BibWorks.read(text, notebook).forEach(reader::add), () -> notebook.leaveUnread(BIB));
         }
         return reader.joined();
     }

@@ -76,6 +76,11 @@ final class CollationCases {
                 .with(GRAINS, "type: bull", "type: wheel"));
         cases.put("type-renamed", c -> c.moved(TYPE, "types/owl-drachm.yaml", "id: owl", "id: owl-drachm")
                 .with(COIN, "type: owl", "type: owl-drachm").with(OTHER, "type: owl", "type: owl-drachm"));
+        cases.put("coins-changed-round", c -> c.with(OTHER, c.text("coins/lk-3.yaml").replace("lk-3", "lk-2"))
+                .with("coins/lk-3.yaml", c.text(OTHER).replace("lk-2", "lk-3")));
+        cases.put("entry-half-merged", c -> c.with(COIN, "<<<<<<< HEAD\n" + c.text(COIN) + "=======\n" + c.text(COIN).replace("3.78", "3.87")
+                + ">>>>>>> editor\n").with(OTHER, "6 h", "8 h"));
+        cases.put("list-not-readable", c -> c.with("mints.yaml", "lakonthos: {name: \"Lakonthos}\n"));
         cases.put("pinned-number", c -> c.withMore("coins/ma-1.yaml", "number: 70\n"));
     }
 
