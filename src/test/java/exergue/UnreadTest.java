@@ -3,11 +3,11 @@ package exergue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import exergue.files.FolderTree;
+import exergue.files.MemoryTree;
 import exergue.files.OverlaidTree;
 import exergue.files.Tree;
 import exergue.finding.Finding;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -40,7 +40,7 @@ class UnreadTest {
     }
 
     private static List<String> told(String file, String text) throws IOException {
-        Tree tree = new OverlaidTree(new FolderTree(Path.of("catalogue-src")), Map.of(file, text.getBytes(StandardCharsets.UTF_8)));
+        Tree tree = new OverlaidTree(new FolderTree(Path.of("catalogue-src")), MemoryTree.ofText(Map.of(file, text)));
         return Exergue.check(tree, stage -> { }).findings().all().stream().map(UnreadTest::words).toList();
     }
 
