@@ -1,9 +1,10 @@
 package exergue.typeset;
 
 import com.openhtmltopdf.extend.FSTextBreaker;
+import exergue.edition.HeldTogether;
 
 /**
- * Where a line may end: after a space; after a dash between letters, or a hyphen before a small one. Never within a
+ * Where a line may end: after a space that does not hold ({@link HeldTogether}); after a dash between letters, or a hyphen before a small one. Never within a
  * figure, a range, a pair of dies, an inventory number or a double name such as Saint-Orlac, nor at an apostrophe.
  */
 final class LineBreaks implements FSTextBreaker {
@@ -38,7 +39,7 @@ final class LineBreaks implements FSTextBreaker {
 
     private boolean mayBreak(char before, char after) {
         if (isSpace(before)) {
-            return !isSpace(after);
+            return !isSpace(after) && !(before == ' ' && HeldTogether.at(text, at - 1));
         }
         return switch (before) {
             case '-', HYPHEN -> at > 1 && Character.isLetter(text.charAt(at - 2)) && Character.isLowerCase(after);

@@ -115,6 +115,6 @@ class CaptionsOnPagesTest {
         WebBook.write(book(), SampleBook.setting(), Map.of(), List.of(),
                 (path, bytes) -> files.put(path, new String(bytes, StandardCharsets.UTF_8)));
         assertTrue(files.get("text.html").contains("id=\"table..3\""), files.get("text.html"));
-        assertTrue(files.get("lists.html").contains("<a href=\"text.html#table..3\">Table 3</a> Counts of table 3"), files.get("lists.html"));
+        assertTrue(files.get("lists.html").contains("<a href=\"text.html#table..3\">Table\u00A03</a> Counts of table\u00A03"), files.get("lists.html"));
     }
 }

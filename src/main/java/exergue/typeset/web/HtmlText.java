@@ -1,5 +1,6 @@
 package exergue.typeset.web;
 
+import exergue.edition.HeldTogether;
 import java.util.Set;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -8,7 +9,7 @@ import org.w3c.dom.Node;
 
 /**
  * A page as HTML text. Soft hyphens, which the printed page needs, are left out: a browser divides words itself, and
- * words that are searched for or copied stay whole.
+ * words that are searched for or copied stay whole. A space that holds two words together becomes a no-break space.
  */
 public final class HtmlText {
 
@@ -47,7 +48,8 @@ public final class HtmlText {
             if (child instanceof Element nested) {
                 element(nested);
             } else if (child.getNodeType() == Node.TEXT_NODE) {
-                text.append(AS_IT_IS.contains(name) ? child.getNodeValue() : escaped(child.getNodeValue()));
+                text.append(AS_IT_IS.contains(name) ? child.getNodeValue()
+                        : escaped(HeldTogether.noBreak(child.getNodeValue())));
             }
         }
         text.append("</").append(name).append('>');
