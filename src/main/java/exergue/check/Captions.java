@@ -3,6 +3,7 @@ package exergue.check;
 import exergue.model.Caption;
 import exergue.model.Catalogue;
 import exergue.model.Chapter;
+import exergue.model.FindTable;
 import exergue.model.Prose;
 import exergue.model.Written;
 import java.util.ArrayList;
@@ -23,9 +24,14 @@ public final class Captions {
         return List.copyOf(all.found);
     }
 
-    /** The ids that texts can refer to. */
+    /** The ids that texts can refer to, with those of find tables. */
     public static List<Written<String>> ids(Caption.Kind kind, Catalogue catalogue) {
-        return in(catalogue).stream().filter(caption -> caption.kind() == kind).flatMap(caption -> caption.id().stream()).toList();
+        List<Written<String>> ids = new ArrayList<>(in(catalogue).stream().filter(caption -> caption.kind() == kind)
+                .flatMap(caption -> caption.id().stream()).toList());
+        if (kind == Caption.Kind.TABLE) {
+            catalogue.findSpots().values().forEach(spot -> FindTable.of(spot, catalogue).forEach(table -> ids.add(table.id(spot))));
+        }
+        return List.copyOf(ids);
     }
 
     private static boolean isMethods(Chapter chapter, Catalogue catalogue) {

@@ -1,13 +1,17 @@
 package exergue.edition;
 
+import exergue.edition.methods.ComparisonTable;
 import exergue.edition.methods.MethodsTopic;
 import exergue.edition.methods.Passage;
 import exergue.edition.methods.Tally;
 import exergue.finding.Place;
+import exergue.model.Caption;
 import exergue.model.Inline;
 import exergue.model.Prose;
+import exergue.model.Written;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** The methods statement on the page: one paragraph if it is short, paragraphs if not, with headings if it is long. */
 final class MethodsLayout {
@@ -17,6 +21,9 @@ final class MethodsLayout {
 
     /** A longer statement than this is more than half a page, and nobody reads that without headings. */
     private static final int LONG = 16;
+
+    /** Id of the table that compares the sources. No author can write it: ids do not begin with a full stop. */
+    private static final String COMPARED = ".sources";
 
     private final Place place;
 
@@ -61,8 +68,18 @@ final class MethodsLayout {
         if (!opening.isEmpty()) {
             runs.add(new Inline.Emphasis(words(opening)));
         }
-        runs.addAll(words(String.join(" ", sentences)));
+        runs.addAll(numbered(String.join(" ", sentences)));
         return new Prose.Paragraph(List.copyOf(runs), place);
+    }
+
+    /** With a reference to the table in the place of its number. */
+    private List<Inline> numbered(String sentences) {
+        int at = sentences.indexOf(ComparisonTable.NUMBER);
+        if (at < 0) {
+            return words(sentences);
+        }
+        return List.of(new Inline.Words(sentences.substring(0, at)), new Inline.CrossReference("table", COMPARED, place),
+                new Inline.Words(sentences.substring(at + ComparisonTable.NUMBER.length())));
     }
 
     private Prose table(Passage.Table table) {
@@ -70,7 +87,8 @@ final class MethodsLayout {
         table.heads().forEach(head -> align.add(align.isEmpty() ? "left" : "right"));
         List<List<List<Inline>>> rows = new ArrayList<>();
         table.rows().forEach(row -> rows.add(cells(row)));
-        return new Prose.Table(align, cells(table.heads()), rows, place);
+        Caption caption = new Caption(Caption.Kind.TABLE, Optional.of(new Written<>(COMPARED, place)), words(table.caption()), Optional.empty());
+        return new Prose.Table(align, cells(table.heads()), rows, Optional.of(caption), place);
     }
 
     private static List<List<Inline>> cells(List<String> cells) {

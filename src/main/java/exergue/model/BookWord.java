@@ -68,9 +68,12 @@ public enum BookWord {
     PAGE("p.", "p.", "S.", "p."),
     COUNTERMARK("countermark", "contremarque", "Gegenstempel", "contromarca"),
 
-    BY_TYPE("By type", "Par type", "Nach Typen", "Per tipo"),
-    BY_PERIOD("By period", "Par période", "Nach Zeitabschnitten", "Per periodo"),
-    BY_CONTEXT("By context", "Par contexte", "Nach Fundzusammenhang", "Per contesto"),
+    /** After the name of a find-spot, in the captions of its tables. */
+    BY_TYPE("by type", "par type", "nach Typen", "per tipo"),
+    BY_PERIOD("by period", "par période", "nach Zeitabschnitten", "per periodo"),
+    BY_CONTEXT("by context", "par contexte", "nach Fundzusammenhang", "per contesto"),
+    WITH_OTHER_FINDS("compared with other finds", "comparaison avec d’autres trouvailles", "verglichen mit anderen Funden",
+            "a confronto con altri ritrovamenti"),
     MINT("Mint", "Atelier", "Münzstätte", "Zecca"),
     PERIOD("Period", "Période", "Zeitabschnitt", "Periodo"),
     DENOMINATION("Denomination", "Dénomination", "Nominal", "Nominale"),

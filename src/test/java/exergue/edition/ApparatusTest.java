@@ -5,12 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import exergue.Golden;
 import exergue.files.MemoryTree;
+import exergue.check.Captions;
+import exergue.model.Caption;
 import exergue.model.Catalogue;
 import exergue.model.FindSpot;
 import exergue.model.IndexStyle.By;
 import exergue.model.IndexStyle.Greek;
 import exergue.model.IndexStyle;
 import exergue.model.Inline;
+import exergue.model.Written;
 import exergue.model.Language;
 import exergue.model.Prose;
 import exergue.model.Reference.Relation;
@@ -80,6 +83,18 @@ class ApparatusTest {
     @Test
     void findTables() {
         Golden.check(APPROVED.resolve("finds.txt"), part(house().parts("finds").build()));
+    }
+
+    /** What the checks take for known is what the book has. */
+    @Test
+    void findTablesCanBeReferredTo() {
+        Catalogue catalogue = house().parts("finds").build();
+        List<String> printed = Read.book(catalogue).body().stream().flatMap(part -> ((Part.Text) part).blocks().stream())
+                .filter(Prose.Table.class::isInstance).flatMap(table -> ((Prose.Table) table).caption().stream())
+                .map(caption -> caption.id().orElseThrow().value()).toList();
+        assertEquals(List.of("hoard-types", "hoard-periods", "dig-types", "dig-periods", "dig-contexts"), printed);
+        assertEquals(printed, Captions.ids(Caption.Kind.TABLE, catalogue).stream().map(Written::value).toList());
+        assertEquals(List.of(), Captions.ids(Caption.Kind.TABLE, house().parts("catalogue").build()));
     }
 
     @Test

@@ -53,7 +53,9 @@ final class Read {
             return items.items().stream().map(item -> "- " + shown(item.get(0))).collect(Collectors.joining("\n"));
         }
         if (block instanceof Prose.Table table) {
-            return Stream.concat(Stream.of(table.head()), table.rows().stream())
+            String caption = table.caption().map(its -> its.label().map(label -> label.words() + " | ").orElse("") + Inline.plain(its.runs()) + "\n")
+                    .orElse("");
+            return caption + Stream.concat(Stream.of(table.head()), table.rows().stream())
                     .map(row -> row.stream().map(Inline::plain).collect(Collectors.joining(" | ")))
                     .collect(Collectors.joining("\n"));
         }

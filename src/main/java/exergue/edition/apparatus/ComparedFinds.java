@@ -31,12 +31,15 @@ final class ComparedFinds {
         this.place = place;
     }
 
-    /** @param here coins by the id of their ruler, empty for those without one; @param elsewhere nothing is said where it has no coins */
-    void add(Map<String, Integer> here, FindsElsewhere elsewhere, List<Prose> blocks) {
+    /** What stands before the table. */
+    Prose said(FindsElsewhere elsewhere) {
+        return new Prose.Paragraph(List.of(new Inline.Words(words.of(BookWord.COMPARED_WITH) + " " + elsewhere.title().value() + ". "
+                + words.of(BookWord.COMPARED_NOTE))), place);
+    }
+
+    /** @param here coins by the id of their ruler, empty for those without one; neither list is without coins */
+    Prose.Table of(Map<String, Integer> here, FindsElsewhere elsewhere) {
         int allHere = here.values().stream().mapToInt(Integer::intValue).sum();
-        if (elsewhere.all() == 0 || allHere == 0) {
-            return;
-        }
         List<List<List<Inline>>> rows = new ArrayList<>();
         BigDecimal running = BigDecimal.ZERO;
         int restHere = allHere;
@@ -54,11 +57,9 @@ final class ComparedFinds {
             row(words.of(BookWord.OTHER_PERIODS), LossRate.exact(restHere, allHere),
                     LossRate.exact(restElsewhere, elsewhere.all()), running, rows);
         }
-        blocks.add(new Prose.Paragraph(List.of(new Inline.Words(words.of(BookWord.COMPARED_WITH) + " " + elsewhere.title().value() + ". "
-                + words.of(BookWord.COMPARED_NOTE))), place));
-        blocks.add(new Prose.Table(List.of("left", "right", "right", "right", "right"), cells(List.of(words.of(BookWord.PERIOD),
+        return new Prose.Table(List.of("left", "right", "right", "right", "right"), cells(List.of(words.of(BookWord.PERIOD),
                 words.of(BookWord.PER_THOUSAND), words.of(BookWord.ELSEWHERE), words.of(BookWord.DIFFERENCE), words.of(BookWord.RUNNING_SUM))),
-                rows, place));
+                rows, place);
     }
 
     /** @return the running sum with this row */

@@ -5,9 +5,11 @@ import exergue.edition.BookOrder.TypeInBook;
 import exergue.edition.BookWords;
 import exergue.finding.Place;
 import exergue.model.BookWord;
+import exergue.model.Caption;
 import exergue.model.Catalogue;
 import exergue.model.Coin;
 import exergue.model.FindSpot;
+import exergue.model.FindTable;
 import exergue.model.Inline;
 import exergue.model.Metal;
 import exergue.model.NaturalOrder;
@@ -56,13 +58,32 @@ public final class FindTables {
             if (spot.kind().isPresent() && !found.isEmpty()) {
                 lossNote(spot.kind().get().value(), blocks);
                 blocks.add(new Prose.Heading(2, List.of(words(spot.name().value())), place));
-                byType(found, blocks);
-                new PeriodTable(catalogue, words, place).add(spot.kind().get().value(), periods(found), blocks);
-                spot.compared().ifPresent(elsewhere -> new ComparedFinds(catalogue, words, place).add(periods(found), elsewhere, blocks));
-                byContext(found, blocks);
+                for (FindTable table : FindTable.of(spot, catalogue)) {
+                    add(table, spot, found, blocks);
+                }
             }
         }
         return List.copyOf(blocks);
+    }
+
+    private void add(FindTable table, FindSpot spot, List<Found> found, List<Prose> blocks) {
+        switch (table) {
+            case TYPES -> blocks.add(byType(found).captioned(caption(table, spot)));
+            case PERIODS -> blocks.add(new PeriodTable(catalogue, words, place).of(spot.kind().orElseThrow().value(), periods(found))
+                    .captioned(caption(table, spot)));
+            case COMPARED -> {
+                ComparedFinds compared = new ComparedFinds(catalogue, words, place);
+                blocks.add(compared.said(spot.compared().orElseThrow()));
+                blocks.add(compared.of(periods(found), spot.compared().orElseThrow()).captioned(caption(table, spot)));
+            }
+            case CONTEXTS -> blocks.add(byContext(found).captioned(caption(table, spot)));
+        }
+    }
+
+    /** "The Terrace: by type" */
+    private Optional<Caption> caption(FindTable table, FindSpot spot) {
+        String text = spot.name().value() + words.language().colon() + words.of(table.word());
+        return Optional.of(new Caption(Caption.Kind.TABLE, Optional.of(table.id(spot)), List.of(words(text)), Optional.empty()));
     }
 
     /** Said once, before the first table that has such figures. */
@@ -86,8 +107,7 @@ public final class FindTables {
     }
 
     /** Mint and period stand where they change. */
-    private void byType(List<Found> found, List<Prose> blocks) {
-        blocks.add(new Prose.Heading(3, List.of(words(words.of(BookWord.BY_TYPE))), place));
+    private Prose.Table byType(List<Found> found) {
         List<List<List<Inline>>> rows = new ArrayList<>();
         int all = 0;
         String mint = "";
@@ -104,25 +124,20 @@ public final class FindTables {
             all += type.coins().size();
         }
         rows.add(List.of(cell(words.of(BookWord.TOTAL)), cell(""), cell(""), cell(""), cell(all), cell("")));
-        blocks.add(table(List.of("left", "left", "left", "left", "right", "left"),
+        return table(List.of("left", "left", "left", "left", "right", "left"),
                 List.of(BookWord.MINT, BookWord.PERIOD, BookWord.DENOMINATION, BookWord.METAL, BookWord.COINS,
-                        BookWord.NUMBER_HEAD), rows));
+                        BookWord.NUMBER_HEAD), rows);
     }
 
-    private void byContext(List<Found> found, List<Prose> blocks) {
+    private Prose.Table byContext(List<Found> found) {
         Map<String, List<Coin>> contexts = new TreeMap<>(Comparator.comparing(String::isEmpty)
                 .thenComparing(NaturalOrder.INSTANCE));
         found.forEach(type -> type.coins().forEach(coin -> contexts.computeIfAbsent(coin.find()
                 .flatMap(Coin.Find::context).map(Written::value).orElse(""), context -> new ArrayList<>()).add(coin)));
-        if (contexts.size() == 1 && contexts.containsKey("")) {
-            return;
-        }
-        blocks.add(new Prose.Heading(3, List.of(words(words.of(BookWord.BY_CONTEXT))), place));
         List<List<List<Inline>>> rows = new ArrayList<>();
         contexts.forEach((context, coins) -> rows.add(List.of(
                 cell(context.isEmpty() ? NOTHING : context), cell(coins.size()), locators.numbers(coins))));
-        blocks.add(table(List.of("left", "right", "left"),
-                List.of(BookWord.CONTEXT, BookWord.COINS, BookWord.NUMBER_HEAD), rows));
+        return table(List.of("left", "right", "left"), List.of(BookWord.CONTEXT, BookWord.COINS, BookWord.NUMBER_HEAD), rows);
     }
 
     /** Coins of each period, in the order of rulers.yaml; those of types without one under an empty id, last. */
@@ -138,7 +153,7 @@ public final class FindTables {
         return inOrder;
     }
 
-    private Prose table(List<String> align, List<BookWord> heads, List<List<List<Inline>>> rows) {
+    private Prose.Table table(List<String> align, List<BookWord> heads, List<List<List<Inline>>> rows) {
         return new Prose.Table(align, heads.stream().map(head -> cell(words.of(head))).toList(), rows, place);
     }
 

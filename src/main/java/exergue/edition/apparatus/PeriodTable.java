@@ -32,9 +32,8 @@ final class PeriodTable {
     }
 
     /** @param periods coins by the id of their ruler, empty for types without one */
-    void add(FindSpot.Kind kind, Map<String, Integer> periods, List<Prose> blocks) {
+    Prose.Table of(FindSpot.Kind kind, Map<String, Integer> periods) {
         boolean loss = kind != FindSpot.Kind.HOARD;
-        blocks.add(new Prose.Heading(3, List.of(new Inline.Words(words.of(BookWord.BY_PERIOD))), place));
         int all = periods.values().stream().mapToInt(Integer::intValue).sum();
         List<List<List<Inline>>> rows = new ArrayList<>();
         periods.forEach((id, coins) -> rows.add(row(id, coins, all, loss)));
@@ -43,7 +42,7 @@ final class PeriodTable {
         List<BookWord> heads = loss ? List.of(BookWord.PERIOD, BookWord.YEARS, BookWord.COINS, BookWord.PER_THOUSAND,
                 BookWord.PER_YEAR) : List.of(BookWord.PERIOD, BookWord.COINS);
         List<String> align = loss ? List.of("left", "right", "right", "right", "right") : List.of("left", "right");
-        blocks.add(new Prose.Table(align, cells(heads.stream().map(words::of).toList()), rows, place));
+        return new Prose.Table(align, cells(heads.stream().map(words::of).toList()), rows, place);
     }
 
     private List<List<Inline>> row(String id, int coins, int all, boolean loss) {

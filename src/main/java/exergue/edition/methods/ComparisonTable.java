@@ -19,6 +19,9 @@ public final class ComparisonTable {
     private static final String NO_BREAK = "\u00A0";
     private static final String UNBROKEN_HYPHEN = "\u2011";
 
+    /** In a sentence, for the number that this table has in the book. */
+    public static final String NUMBER = "{table}";
+
     private final Words words;
     private final List<TwoHands> pairs;
     private final Tally tally;
@@ -27,13 +30,14 @@ public final class ComparisonTable {
     /**
      * Words of the table in a language.
      *
+     * @param caption        what the table shows
      * @param source         head of the first column
      * @param weights        heads of its three columns: how many, mean difference, limits
      * @param diameters      likewise
      * @param axes           heads of its three columns: how many, how many equal, how many within an hour, with {h} for the sign of hours
      * @param to             between the two limits
      */
-    public record Words(String source, List<String> weights, List<String> diameters, List<String> axes, String to) {
+    public record Words(String caption, String source, List<String> weights, List<String> diameters, List<String> axes, String to) {
 
         public Words {
             weights = List.copyOf(weights);
@@ -69,7 +73,7 @@ public final class ComparisonTable {
             words.axes().forEach(head -> heads.add(head.replace("{h}", form.hourSign())));
             add(pair -> axes(pair.axes()), rows);
         }
-        return new Passage.Table(heads.stream().map(head -> head.replace("-", UNBROKEN_HYPHEN)).toList(), rows);
+        return new Passage.Table(words.caption(), heads.stream().map(head -> head.replace("-", UNBROKEN_HYPHEN)).toList(), rows);
     }
 
     /** The sign of the work or the short title where there is one: the paragraph on that source has told what it is. */

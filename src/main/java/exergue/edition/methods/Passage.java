@@ -35,8 +35,8 @@ public sealed interface Passage {
         }
     }
 
-    /** The first column holds words, all others figures. @param heads one a column, with units */
-    record Table(List<String> heads, List<List<String>> rows) implements Passage {
+    /** The first column holds words, all others figures. @param caption without a full stop; @param heads one a column, with units */
+    record Table(String caption, List<String> heads, List<List<String>> rows) implements Passage {
 
         public Table {
             heads = List.copyOf(heads);

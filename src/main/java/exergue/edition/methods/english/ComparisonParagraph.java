@@ -12,7 +12,8 @@ import java.util.List;
 /** How far the main source agrees with the others: a sentence for one of them, a table for several. */
 final class ComparisonParagraph implements MethodsParagraph {
 
-    private static final ComparisonTable.Words TABLE = new ComparisonTable.Words("Source",
+    private static final ComparisonTable.Words TABLE = new ComparisonTable.Words(
+            "The main source compared with the others", "Source",
             List.of("Weights", "mean difference (g)", "limits (g)"),
             List.of("Diameters", "mean difference (mm)", "limits (mm)"),
             List.of("Die-axes", "equal", "within 1" + Grammar.NO_BREAK + "{h}"), "to");
@@ -30,7 +31,7 @@ final class ComparisonParagraph implements MethodsParagraph {
     private static List<String> introduction(List<TwoHands> pairs) {
         String main = pairs.get(0).first().title();
         List<String> sentences = new ArrayList<>();
-        sentences.add("The table compares the main source, " + main + ", with each of the others, over the coins that "
+        sentences.add("Table " + ComparisonTable.NUMBER + " compares the main source, " + main + ", with each of the others, over the coins that "
                 + "both have measured.");
         sentences.add("A difference is the figure of the main source less that of the other, so that a minus sign means "
                 + "that the other is the higher; the limits of agreement are the mean difference less and plus two "

@@ -11,7 +11,8 @@ import java.util.List;
 /** How far the main source agrees with the others: a sentence for one of them, a table for several. */
 final class ComparisonParagraph implements MethodsParagraph {
 
-    private static final ComparisonTable.Words TABLE = new ComparisonTable.Words("Source",
+    private static final ComparisonTable.Words TABLE = new ComparisonTable.Words(
+            "La source principale comparée aux autres", "Source",
             List.of("Poids", "différence moyenne (g)", "limites (g)"),
             List.of("Diamètres", "différence moyenne (mm)", "limites (mm)"),
             List.of("Axes", "égaux", "à 1" + Grammar.NO_BREAK + "{h} près"), "à");
@@ -27,7 +28,7 @@ final class ComparisonParagraph implements MethodsParagraph {
 
     private static List<String> introduction(List<TwoHands> pairs) {
         List<String> sentences = new ArrayList<>();
-        sentences.add("Le tableau compare la source principale (" + pairs.get(0).first().title()
+        sentences.add("Le tableau " + ComparisonTable.NUMBER + " compare la source principale (" + pairs.get(0).first().title()
                 + ") à chacune des autres, pour les monnaies que les deux ont mesurées.");
         sentences.add("La différence est la valeur de la source principale moins celle de l’autre, de sorte qu’un signe "
                 + "moins signifie que l’autre est plus élevée" + Grammar.SEMICOLON + "les limites de concordance sont la "

@@ -11,7 +11,8 @@ import java.util.List;
 /** How far the main source agrees with the others: a sentence for one of them, a table for several. */
 final class ComparisonParagraph implements MethodsParagraph {
 
-    private static final ComparisonTable.Words TABLE = new ComparisonTable.Words("Quelle",
+    private static final ComparisonTable.Words TABLE = new ComparisonTable.Words(
+            "Die Hauptquelle im Vergleich mit den anderen", "Quelle",
             List.of("Gewichte", "mittlere Differenz (g)", "Grenzen (g)"),
             List.of("Durchmesser", "mittlere Differenz (mm)", "Grenzen (mm)"),
             List.of("Stempelstellungen", "gleich", "bis 1" + Grammar.NO_BREAK + "{h}"), "bis");
@@ -27,7 +28,7 @@ final class ComparisonParagraph implements MethodsParagraph {
 
     private static List<String> introduction(List<TwoHands> pairs) {
         List<String> sentences = new ArrayList<>();
-        sentences.add("Die Tabelle vergleicht die Hauptquelle (" + pairs.get(0).first().title()
+        sentences.add("Tabelle " + ComparisonTable.NUMBER + " vergleicht die Hauptquelle (" + pairs.get(0).first().title()
                 + ") mit jeder der anderen, und zwar anhand der Münzen, die beide gemessen haben.");
         sentences.add("Die Differenz ist der Wert der Hauptquelle minus dem der anderen Quelle; ein Minuszeichen bedeutet "
                 + "also, dass der andere höher ist. Die Übereinstimmungsgrenzen sind die mittlere Differenz minus und plus "

@@ -11,7 +11,8 @@ import java.util.List;
 /** How far the main source agrees with the others: a sentence for one of them, a table for several. */
 final class ComparisonParagraph implements MethodsParagraph {
 
-    private static final ComparisonTable.Words TABLE = new ComparisonTable.Words("Fonte",
+    private static final ComparisonTable.Words TABLE = new ComparisonTable.Words(
+            "La fonte principale a confronto con le altre", "Fonte",
             List.of("Pesi", "differenza media (g)", "limiti (g)"),
             List.of("Diametri", "differenza media (mm)", "limiti (mm)"),
             List.of("Assi", "uguali", "entro 1" + Grammar.NO_BREAK + "{h}"), "a");
@@ -27,7 +28,7 @@ final class ComparisonParagraph implements MethodsParagraph {
 
     private static List<String> introduction(List<TwoHands> pairs) {
         List<String> sentences = new ArrayList<>();
-        sentences.add("La tabella confronta la fonte principale (" + pairs.get(0).first().title()
+        sentences.add("La tabella " + ComparisonTable.NUMBER + " confronta la fonte principale (" + pairs.get(0).first().title()
                 + ") con ciascuna delle altre, per le monete che entrambe hanno misurato.");
         sentences.add("La differenza è il valore della fonte principale meno quello dell’altra, sicché un segno meno "
                 + "significa che l’altro è il più alto; i limiti di concordanza sono la differenza media meno e più due "
