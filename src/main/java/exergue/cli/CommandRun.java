@@ -23,7 +23,7 @@ final class CommandRun {
     CommandRun(Terminal terminal) {
         this(terminal, List.of(new TypesetCommand(terminal), new CheckCommand(terminal), new TidyCommand(terminal),
                 new ReadingCommand(terminal), new AgreementCommand(terminal), new GaugeCommand(terminal), new MetrologyCommand(terminal), new DiesCommand(terminal),
-                new MatchCommand(terminal), new StartCommand(terminal), new NumbersCommand(terminal),
+                new MatchCommand(terminal), new StartCommand(terminal), new EnterCommand(terminal), new NumbersCommand(terminal),
                 new CollateCommand(terminal), new ProofCommand(terminal),
                 new ExplainCommand(terminal)));
     }

@@ -87,30 +87,11 @@ record SheetTable(List<Cell> headings, List<List<Cell>> rows) {
     }
 
     private static List<Cell> cells(CSVRecord record, SourceText text, char mark) {
+        List<Place> places = new CellPlaces(text, mark).of(record);
         List<Cell> cells = new ArrayList<>();
-        int at = (int) record.getCharacterPosition();
         for (String cell : record) {
-            int end = end(text.text(), at, mark);
-            String raw = text.text().substring(at, end);
-            int start = at + raw.length() - raw.stripLeading().length();
-            String within = raw.strip();
-            boolean quoted = within.startsWith("\"");
-            cells.add(new Cell(cell.strip(), text.place(start + (quoted ? 1 : 0), cell.strip().length())));
-            at = Math.min(end + 1, text.text().length());
+            cells.add(new Cell(cell.strip(), places.get(cells.size())));
         }
         return cells;
-    }
-
-    /** Of the cell that begins there: before the next mark or line end that is not within quotation marks. */
-    private static int end(String text, int from, char mark) {
-        boolean quoted = false;
-        for (int at = from; at < text.length(); at++) {
-            char c = text.charAt(at);
-            quoted ^= c == '"';
-            if (!quoted && (c == mark || c == '\n')) {
-                return at;
-            }
-        }
-        return text.length();
     }
 }

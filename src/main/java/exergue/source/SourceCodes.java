@@ -4,6 +4,7 @@ import exergue.finding.Code;
 import exergue.source.keys.Dates;
 import exergue.source.keys.Legends;
 import exergue.source.keys.Readings;
+import exergue.source.list.ListCodes;
 import exergue.source.markdown.MarkdownCodes;
 import exergue.source.shape.ShapeCodes;
 import exergue.source.text.ConflictWords;
@@ -22,6 +23,6 @@ public final class SourceCodes {
     public static List<Code> all() {
         return Stream.of(FileCodes.all(), TextCodes.all(), ConflictWords.all(), YamlCodes.all(), ShapeCodes.all(), NamedFile.codes(),
                 Readings.codes(), Dates.codes(), Legends.codes(), MarkdownCodes.all(),
-                WorksCodes.all()).flatMap(List::stream).toList();
+                WorksCodes.all(), ListCodes.all()).flatMap(List::stream).toList();
     }
 }

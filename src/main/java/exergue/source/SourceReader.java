@@ -91,6 +91,7 @@ public final class SourceReader {
             inventory.reportNoCatalogue();
         }
         Catalogue catalogue = catalogue(own, style, desk);
+        plansOfLists(desk);
         new PictureFiles(tree, notebook).look(catalogue);
         notebook.complete(LikelierGr.in(catalogue)::saidOf);
         if (own.isPresent()) {
@@ -150,6 +151,16 @@ public final class SourceReader {
         Comparator<T> byId = Comparator.comparing(entry -> id.apply(entry).value(), NaturalOrder.INSTANCE);
         all.sort(byId.thenComparing(entry -> id.apply(entry).place()));
         return all;
+    }
+
+    /** Nothing of them is in the book; they are looked at with the rest, so that a list can be entered when it comes again. */
+    private void plansOfLists(Desk desk) throws IOException {
+        for (String file : files) {
+            if (file.startsWith(FileKind.LIST.where()) && file.endsWith(".yaml")) {
+                seen.add(file);
+                entries.read(FileKind.LIST, file, desk);
+            }
+        }
     }
 
     private <T> Apart<T> apart(FileKind<T> kind, String file, Desk desk) {

@@ -32,7 +32,7 @@ class CommandTest {
     private Path folder;
 
     static Stream<String> commands() {
-        return Stream.of("", "typeset", "check", "reading", "agreement", "gauge", "metrology", "dies", "match", "start", "numbers", "collate",
+        return Stream.of("", "typeset", "check", "reading", "agreement", "gauge", "metrology", "dies", "match", "start", "enter", "numbers", "collate",
                 "proof", "explain");
     }
 

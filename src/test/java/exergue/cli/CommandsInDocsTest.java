@@ -27,6 +27,8 @@ class CommandsInDocsTest {
     private static final Pattern CONVENTION = Pattern.compile(
             "<!-- keys of: conventions.yaml -->\n```yaml\n(.*?)```", Pattern.DOTALL);
     private static final Pattern SHEET = Pattern.compile("<!-- file: (my-[a-z-]+\\.csv) -->\n```csv\n(.*?)```", Pattern.DOTALL);
+    private static final Pattern IN_ORDER = Pattern.compile("<!-- (?:file|keys of): (my-[a-z-]+|conventions|collections|find-spots)\\.yaml -->\n"
+            + "```yaml\n(.*?)^```$|^```\\w*\n(.*?)^```$", Pattern.DOTALL | Pattern.MULTILINE);
     private static final Pattern WORD = Pattern.compile("\"([^\"]*)\"|(\\S+)");
 
     @TempDir
@@ -48,6 +50,10 @@ class CommandsInDocsTest {
             Ran.command("start", folder.resolve("my-catalogue").toString());
         }
         writeSheets(page);
+        if (Files.readString(Path.of(page)).contains("<!-- file: my-museum.yaml -->")) {
+            writeAndRunInOrder(page);
+            return;
+        }
         for (String command : commands) {
             Ran ran = command.startsWith("proof ") ? Ran.stopped(said -> { }, words(command + " --port 0")) : Ran.command(words(command));
             assertEquals(0, ran.code(), command + "\n" + ran.all());
@@ -55,6 +61,26 @@ class CommandsInDocsTest {
                 declareConventions(page);
             }
         }
+    }
+
+    /** A page that tells its reader to write files between its commands. */
+    private void writeAndRunInOrder(String page) throws IOException {
+        Matcher block = IN_ORDER.matcher(Files.readString(Path.of(page)));
+        int ran = 0;
+        while (block.find()) {
+            if (block.group(1) != null) {
+                Path file = folder.resolve((block.group(1).startsWith("my-") ? "" : "my-catalogue/") + block.group(1) + ".yaml");
+                boolean added = Files.exists(file) && !block.group(1).startsWith("my-");
+                Files.writeString(file, (added ? Files.readString(file) + "\n" : "") + block.group(2));
+                continue;
+            }
+            for (String command : COMMAND.matcher(block.group(3)).results().map(found -> found.group(1)).toList()) {
+                Ran one = Ran.command(words(command));
+                assertEquals(0, one.code(), command + "\n" + one.all());
+                ran++;
+            }
+        }
+        assertEquals(commands(page).size(), ran);
     }
 
     @Test
@@ -70,8 +96,9 @@ class CommandsInDocsTest {
         }
     }
 
+    /** Sheets of the page; the README enters the one of the page on lists. */
     private void writeSheets(String page) throws IOException {
-        Matcher sheet = SHEET.matcher(Files.readString(Path.of(page)));
+        Matcher sheet = SHEET.matcher(Files.readString(Path.of(page.equals("README.md") ? "docs/lists.md" : page)));
         while (sheet.find()) {
             Files.writeString(folder.resolve(sheet.group(1)), sheet.group(2));
         }

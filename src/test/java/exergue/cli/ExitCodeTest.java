@@ -46,6 +46,8 @@ class ExitCodeTest {
         "reading | weight",
         "start | DIR",
         "explain unknwon-key | No finding is called “unknwon-key”",
+        "enter pom.xml | --into",
+        "enter no-such-list.csv --into catalogue-src | There is no file “no-such-list.csv”",
         "check nowhere-at-all | There is no folder “nowhere-at-all”",
         "typeset pom.xml | “pom.xml” is a file",
     })
@@ -60,7 +62,7 @@ class ExitCodeTest {
     void noCommandIsTwoAndNamesThem() {
         Ran ran = Ran.command();
         assertEquals(2, ran.code());
-        assertTrue(ran.err().contains("typeset, check, tidy, reading, agreement, gauge, metrology, dies, match, start, numbers, collate, proof, explain"), ran.err());
+        assertTrue(ran.err().contains("typeset, check, tidy, reading, agreement, gauge, metrology, dies, match, start, enter, numbers, collate, proof, explain"), ran.err());
     }
 
     @Test

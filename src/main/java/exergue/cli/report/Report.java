@@ -3,6 +3,7 @@ package exergue.cli.report;
 import exergue.files.Tree;
 import exergue.finding.Findings;
 import exergue.source.heldback.HeldBackFindings;
+import java.nio.file.Path;
 
 /**
  * What a renderer is given.
@@ -17,12 +18,13 @@ public record Report(Findings findings, Tree tree, String source) {
         findings = HeldBackFindings.of(findings, tree);
     }
 
-    /** A path inside the tree as seen from where the command was started. */
+    /** A path inside the tree, or beside it ({@code ../list.csv}), as seen from where the command was started. */
     String seen(String file) {
         String folder = source.replace('\\', '/');
         if (folder.equals(".") || folder.isEmpty()) {
             return file;
         }
-        return folder.endsWith("/") ? folder + file : folder + "/" + file;
+        String path = folder.endsWith("/") ? folder + file : folder + "/" + file;
+        return file.startsWith("../") ? Path.of(path).normalize().toString().replace('\\', '/') : path;
     }
 }

@@ -12,6 +12,7 @@ import exergue.model.Type;
 import exergue.model.Written;
 import exergue.source.shape.MapOf;
 import exergue.source.shape.Texts;
+import exergue.source.list.ListPlan;
 import exergue.source.shape.Wanted;
 import exergue.source.works.WorkEntry;
 import java.util.List;
@@ -53,10 +54,13 @@ public record FileKind<T>(String name, String where, String about, Wanted<T> wan
     public static final FileKind<Type> TYPE = new FileKind<>("type", "types/", "One type, described once; coins point to it.",
             TypeKeys.BLOCK);
     public static final FileKind<Coin> COIN = new FileKind<>("coin", "coins/", "One coin.", CoinKeys.BLOCK);
+    public static final FileKind<ListPlan> LIST = new FileKind<>("list", "lists/",
+            "How a list of somebody else’s is read by the command enter: what its columns hold. It may also lie beside the list, "
+                    + "wherever that is.", ListKeys.BLOCK);
 
     /** In the order of the reference. */
     public static List<FileKind<?>> all() {
-        return List.of(CATALOGUE, HOUSE_STYLE, CONVENTIONS, WORKS, MINTS, RULERS, FIND_SPOTS, COLLECTIONS, INDEX, FORMER_NUMBERS, TYPE, COIN);
+        return List.of(CATALOGUE, HOUSE_STYLE, CONVENTIONS, WORKS, MINTS, RULERS, FIND_SPOTS, COLLECTIONS, INDEX, FORMER_NUMBERS, TYPE, COIN, LIST);
     }
 
     public boolean isFolder() {

@@ -57,9 +57,7 @@ public final class JsonSchema {
             block(block);
         } else if (wanted instanceof MapOf<?> map) {
             json.writeStringField("type", "object");
-            json.writeObjectFieldStart("propertyNames");
-            json.writeStringField("pattern", whole(Texts.ID.pattern()));
-            json.writeEndObject();
+            propertyNames(map.ids());
             json.writeObjectFieldStart("additionalProperties");
             wanted(map.member());
             json.writeEndObject();
@@ -80,6 +78,19 @@ public final class JsonSchema {
         } else {
             text((Text<?>) wanted);
         }
+    }
+
+    private void propertyNames(Text<?> ids) throws IOException {
+        if (ids.words().isEmpty() && ids.pattern().isEmpty()) {
+            return;
+        }
+        json.writeObjectFieldStart("propertyNames");
+        if (ids.words().isEmpty()) {
+            json.writeStringField("pattern", whole(Texts.ID.pattern()));
+        } else {
+            words(ids.words());
+        }
+        json.writeEndObject();
     }
 
     private void block(Block<?> block) throws IOException {

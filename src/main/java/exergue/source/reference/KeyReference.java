@@ -47,7 +47,7 @@ public final class KeyReference {
 
     private void keysOf(Wanted<?> wanted, String path) {
         if (wanted instanceof MapOf<?> map) {
-            keysOf(map.member(), path + "*id*.");
+            keysOf(map.member(), path + "*" + (map.ids().pattern().isEmpty() ? map.ids().name() : "id") + "*.");
         } else if (wanted instanceof ListOf<?> list) {
             keysOf(list.member(), path);
         } else if (wanted instanceof TextOr<?> either) {
@@ -76,7 +76,10 @@ public final class KeyReference {
             return either.name();
         }
         if (wanted instanceof MapOf<?> map) {
-            return map.member() instanceof Text<?> text ? "under ids, " + text.name() : "blocks under ids";
+            if (!map.ids().pattern().isEmpty()) {
+                return map.member() instanceof Text<?> text ? "under ids, " + text.name() : "blocks under ids";
+            }
+            return "under each " + map.ids().name() + ", " + value(map.member());
         }
         return "block";
     }

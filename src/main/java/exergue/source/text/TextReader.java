@@ -49,6 +49,11 @@ public final class TextReader {
         return isEntry(file) || isMerged(text) ? Optional.of(text) : Optional.empty();
     }
 
+    /** A text that has been decoded elsewhere, without what nobody can see; of which the notebook is told. */
+    public SourceText decoded(String file, String text) {
+        return new SourceText(file, withoutInvisible(file, plainLineEnds(text)));
+    }
+
     /** Whose conflicts can be explained by more than their lines; see {@code yaml.ConflictedEntry}. */
     private static boolean isEntry(String file) {
         return file.endsWith(".yaml");

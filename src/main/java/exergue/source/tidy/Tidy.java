@@ -91,7 +91,7 @@ public final class Tidy {
     }
 
     /** A text of an entry in the one layout; empty where anything would be lost. */
-    static Optional<String> rewritten(String text, FileKind<?> kind) {
+    public static Optional<String> rewritten(String text, FileKind<?> kind) {
         return rewritten(text, kind, true).or(() -> rewritten(text, kind, false));
     }
 
@@ -133,7 +133,7 @@ public final class Tidy {
     }
 
     /** Every comment, sorted: they move with their keys. */
-    static List<String> comments(String text) {
+    public static List<String> comments(String text) {
         LoaderOptions options = new LoaderOptions();
         options.setProcessComments(true);
         ScannerImpl scanner = new ScannerImpl(new StreamReader(text), options);

@@ -1,0 +1,110 @@
+package exergue.exchange.list;
+
+import exergue.exchange.list.RowFindings.Spot;
+import exergue.finding.Finding;
+import exergue.finding.Place;
+import exergue.measure.Convention;
+import exergue.measure.Parsed;
+import exergue.measure.ReadingFault;
+import exergue.measure.ReadingParser;
+import exergue.source.list.ColumnContent;
+import exergue.source.list.ListCodes;
+import exergue.source.list.ListColumn;
+import exergue.source.list.ListPlan;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Cells to what they say: signs answered, words translated. Rows come in order, since some repeat what stands above them. */
+final class CellReader {
+
+    private static final Set<ReadingFault> NO_FIGURE = Set.of(ReadingFault.EMPTY_READING, ReadingFault.UNCLEAR_ABSENCE);
+
+    private final ListPlan plan;
+    private final List<Column> columns;
+    private final Map<Integer, String> above = new HashMap<>();
+    private final Map<List<String>, List<SheetCell>> unanswered = new LinkedHashMap<>();
+
+    CellReader(ListPlan plan, List<Column> columns) {
+        this.plan = plan;
+        this.columns = columns;
+    }
+
+    /** By what they are, in the order of the columns; only what says something. */
+    Map<ColumnContent, List<Taken>> row(SheetRow row) {
+        Map<ColumnContent, List<Taken>> taken = new EnumMap<>(ColumnContent.class);
+        for (Column column : columns) {
+            SheetCell cell = row.cell(column.index());
+            text(column, cell).ifPresent(text -> taken.computeIfAbsent(column.holds(), key -> new ArrayList<>())
+                    .add(new Taken(text, Spot.of(cell, column.heading()), column.said(), true)));
+        }
+        plan.everyRow().forEach((word, value) -> {
+            ColumnContent content = ColumnContent.of(word).orElseThrow();
+            taken.computeIfAbsent(content, key -> new ArrayList<>(List.of(
+                    new Taken(value.value(), Spot.of(row), ListColumn.of(content, value.place()), false))));
+        });
+        return taken;
+    }
+
+    /** A further cell of the row, such as that of who measured, if it says something. */
+    Optional<String> plain(Column column, SheetRow row) {
+        SheetCell cell = row.cell(column.index());
+        return cell.isEmpty() ? Optional.empty() : Optional.of(cell.text());
+    }
+
+    private Optional<String> text(Column column, SheetCell cell) {
+        if (column.holds() == ColumnContent.LEFT_OUT) {
+            return Optional.empty();
+        }
+        String sign = cell.isEmpty() ? ListPlan.EMPTY : cell.text();
+        Optional<String> answer = column.answer(sign, plan);
+        boolean reading = column.holds().kind().isPresent();
+        if (answer.isPresent()) {
+            return switch (answer.get()) {
+                case "left out" -> Optional.empty();
+                case "as above" -> Optional.ofNullable(above.get(column.index()));
+                default -> reading ? Optional.of(answer.get()) : Optional.empty();
+            };
+        }
+        if (reading ? saysNoFigure(column, cell) : cell.text().codePoints().noneMatch(Character::isLetterOrDigit)) {
+            boolean asked = (reading || !cell.isEmpty()) && !plan.everyRow().containsKey(column.holds().word());
+            if (asked) {
+                unanswered.computeIfAbsent(List.of(sign, column.heading()), key -> new ArrayList<>()).add(cell);
+            }
+            return Optional.empty();
+        }
+        String text = column.translated(cell.text());
+        above.put(column.index(), text);
+        return Optional.of(text);
+    }
+
+    private static boolean saysNoFigure(Column column, SheetCell cell) {
+        return ReadingParser.parse(column.holds().kind().orElseThrow(), cell.text(), Convention.UNDECLARED)
+                instanceof Parsed.Refused refused && NO_FIGURE.contains(refused.remark().fault());
+    }
+
+    /** One finding for each sign, whatever the number of its cells. */
+    List<Finding> unanswered() {
+        Map<String, Map<String, List<SheetCell>>> bySign = new LinkedHashMap<>();
+        unanswered.forEach((key, cells) -> bySign.computeIfAbsent(key.get(0), sign -> new LinkedHashMap<>()).put(key.get(1), cells));
+        return bySign.entrySet().stream().map(entry -> unanswered(entry.getKey(), entry.getValue())).toList();
+    }
+
+    private static Finding unanswered(String sign, Map<String, List<SheetCell>> byHeading) {
+        List<String> where = new ArrayList<>();
+        byHeading.forEach((heading, cells) -> where.add("column “" + heading + "” " + RowFindings.rows(cells.stream()
+                .map(SheetCell::row).toList())));
+        Place first = byHeading.values().iterator().next().get(0).place();
+        String key = sign.equals(ListPlan.EMPTY) ? sign : "'" + sign.replace("'", "''") + "'";
+        return Finding.of(ListCodes.SIGN_UNANSWERED, first, "",
+                (sign.equals(ListPlan.EMPTY) ? "Empty cells stand" : "“" + sign + "” stands") + " where a figure or words should: "
+                        + String.join("; ", where) + ".",
+                "Say once what it means, under signs: in the file of the list, such as " + key + ": 'missing: not recorded in the list'; or "
+                        + "not applicable: why, illegible: why, left out. Where it means something else in one column, say it there.");
+    }
+}

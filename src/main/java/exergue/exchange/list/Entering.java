@@ -1,0 +1,144 @@
+package exergue.exchange.list;
+
+import exergue.exchange.list.RowFindings.Spot;
+import exergue.files.MemoryTree;
+import exergue.files.Tree;
+import exergue.finding.Finding;
+import exergue.finding.Findings;
+import exergue.measure.Kind;
+import exergue.model.Catalogue;
+import exergue.model.Coin;
+import exergue.source.ListPlans;
+import exergue.source.keys.FileKind;
+import exergue.source.list.ColumnContent;
+import exergue.source.list.ListCodes;
+import exergue.source.list.ListPlan;
+import exergue.source.text.Notebook;
+import exergue.source.text.SourceText;
+import exergue.source.tidy.Tidy;
+import exergue.source.yaml.YamlReader;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** A list held against a catalogue: which coins are new, which are there, and what their entries would be. Writes nothing. */
+public final class Entering {
+
+    private final Catalogue catalogue;
+    private final Tree source;
+    private final boolean addFigures;
+    private final List<Finding> findings = new ArrayList<>();
+    private final RowFindings ofRows = new RowFindings();
+    private final Map<String, byte[]> made = new LinkedHashMap<>();
+    private final Map<String, byte[]> changed = new LinkedHashMap<>();
+    private final Map<String, Integer> rows = new LinkedHashMap<>();
+    private int there;
+    private final List<Integer> withoutFigures = new ArrayList<>();
+
+    private Entering(Catalogue catalogue, Tree source, boolean addFigures) {
+        this.catalogue = catalogue;
+        this.source = source;
+        this.addFigures = addFigures;
+    }
+
+    /**
+     * @param plan       the file that says how the list is read
+     * @param source     of the catalogue
+     * @param addFigures whether figures are added to entries that have none of this list
+     * @throws IOException if the disk fails
+     */
+    public static Entered of(NamedBytes list, NamedBytes plan, Catalogue catalogue, Tree source, boolean addFigures) throws IOException {
+        return new Entering(catalogue, source, addFigures).of(list, plan);
+    }
+
+    private Entered of(NamedBytes list, NamedBytes planned) throws IOException {
+        Notebook notebook = new Notebook();
+        Optional<ListPlan> plan = ListPlans.read(new MemoryTree(Map.of(planned.path(), planned.bytes())), planned.path(), catalogue, notebook);
+        Optional<Sheet> sheet = plan.flatMap(said -> SheetReader.read(list.bytes(), list.path(), said.layout(), notebook));
+        findings.addAll(notebook.findings().all());
+        if (sheet.isEmpty() || notebook.findings().hasErrors()) {
+            return Entered.nothing(Findings.of(findings), "");
+        }
+        ColumnsFound columns = ColumnsFound.of(sheet.get(), plan.get(), catalogue);
+        findings.addAll(columns.findings());
+        String shown = Hidden.in(sheet.get(), columns.columns().stream().filter(column -> column.holds() == ColumnContent.FIND_SPOT)
+                .map(Column::index).toList());
+        if (Findings.of(columns.findings()).hasErrors()) {
+            return Entered.nothing(Findings.of(findings), shown);
+        }
+        RowReader reader = new RowReader(catalogue, plan.get(), sheet.get(), columns.columns());
+        List<Draft> drafts = reader.drafts();
+        findings.addAll(reader.findings());
+        enter(drafts);
+        findings.addAll(ofRows.all());
+        return new Entered(made, changed, rows, Optional.of(new Entered.Look(sheet.get().how(), sheet.get().headingsRow(),
+                sheet.get().above().size(), reader.leftOut(), sheet.get().rows().size() - reader.leftOut(), there, withoutFigures.size())),
+                shown, Findings.of(findings));
+    }
+
+    private void enter(List<Draft> drafts) throws IOException {
+        KnownCoins known = new KnownCoins(catalogue);
+        Map<String, Draft> seen = new HashMap<>();
+        for (Draft draft : drafts) {
+            Set<Coin> coins = known.of(draft);
+            String id = coins.isEmpty() ? draft.id() : coins.iterator().next().id().value();
+            Draft before = seen.putIfAbsent(id, draft);
+            if (coins.size() > 1) {
+                List<String> ids = coins.stream().map(coin -> coin.id().value()).toList();
+                ofRows.add(ListCodes.COIN_TWICE, Spot.of(draft.row()), "By its id the coin is “" + ids.get(0) + "”, by its inventory number “"
+                        + ids.get(1) + "”.", "Look which of the two is meant, and mend the list or the entry.");
+            } else if (before != null) {
+                ofRows.add(ListCodes.COIN_TWICE, Spot.of(draft.row()), "This row and row " + before.row().number() + " are one coin: “" + id + "”.",
+                        "Mend the number in one of them, or take one out.");
+            } else if (coins.isEmpty()) {
+                make(draft);
+            } else {
+                compare(draft, coins.iterator().next());
+            }
+        }
+    }
+
+    private void make(Draft draft) {
+        String yaml = draft.entry().yaml() + "\n";
+        String file = FileKind.COIN.where() + draft.id() + ".yaml";
+        made.put(file, Tidy.rewritten(yaml, FileKind.COIN).orElse(yaml).getBytes(StandardCharsets.UTF_8));
+        rows.put(file, draft.row().number());
+    }
+
+    private void compare(Draft draft, Coin coin) throws IOException {
+        there++;
+        String file = coin.place().file();
+        rows.put(file, draft.row().number());
+        String text = new String(source.read(file), StandardCharsets.UTF_8);
+        Optional<EntryNode> written = YamlReader.read(new SourceText(file, withoutMark(text).replace("\r\n", "\n")), new Notebook()).value()
+                .map(EntryNode::of);
+        Map<String, Map<Kind, Draft.Figure>> missing = new EntryComparison(draft, coin, written.orElse(new EntryNode.Keys(Map.of())), ofRows).look();
+        if (missing.isEmpty()) {
+            return;
+        }
+        if (!addFigures) {
+            withoutFigures.add(draft.row().number());
+            return;
+        }
+        Optional<String> added = Optional.of(text);
+        for (Map.Entry<String, Map<Kind, Draft.Figure>> hand : missing.entrySet()) {
+            added = added.flatMap(now -> FiguresAdded.to(now, Draft.measurement(hand.getKey(), hand.getValue())));
+        }
+        if (added.isEmpty()) {
+            ofRows.add(ListCodes.NOT_CHANGED, Spot.of(draft.row()), "The figures cannot be added to " + file + " without touching what is there.",
+                    "Write also-measured: there in lines, each measurement after a hyphen; the command tidy does so.");
+        } else {
+            changed.put(file, added.get().getBytes(StandardCharsets.UTF_8));
+        }
+    }
+
+    private static String withoutMark(String text) {
+        return text.startsWith("\uFEFF") ? text.substring(1) : text;
+    }
+}

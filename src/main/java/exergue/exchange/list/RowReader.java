@@ -1,0 +1,145 @@
+package exergue.exchange.list;
+
+import exergue.exchange.list.RowFindings.Spot;
+import exergue.finding.Finding;
+import exergue.finding.NearMiss;
+import exergue.measure.Convention;
+import exergue.measure.Kind;
+import exergue.model.Catalogue;
+import exergue.model.Written;
+import exergue.source.list.ColumnContent;
+import exergue.source.list.ListCodes;
+import exergue.source.list.ListPlan;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Rows to drafts of entries. */
+final class RowReader {
+
+    /** How rows begin that are no coins. Common practice, no source. */
+    private static final Set<String> SUMS = Set.of("total", "totals", "sum", "mean", "average", "totaux", "somme", "moyenne",
+            "effectif", "summe", "gesamt", "insgesamt", "mittel", "mittelwert", "durchschnitt", "anzahl", "totale", "somma", "media");
+
+    private final Catalogue catalogue;
+    private final ListPlan plan;
+    private final Sheet sheet;
+    private final Map<String, Column> byHeading = new LinkedHashMap<>();
+    private final RowFindings findings = new RowFindings();
+    private final CellReader cells;
+    private final ReadingCells readings;
+    private final EntryFields fields;
+    private int leftOut;
+
+    RowReader(Catalogue catalogue, ListPlan plan, Sheet sheet, List<Column> columns) {
+        this.catalogue = catalogue;
+        this.plan = plan;
+        this.sheet = sheet;
+        columns.forEach(column -> byHeading.put(column.heading(), column));
+        this.cells = new CellReader(plan, columns);
+        this.readings = new ReadingCells(plan, findings);
+        this.fields = new EntryFields(catalogue, new Names(catalogue), findings);
+    }
+
+    /** One for each row that is a coin and has an id. */
+    List<Draft> drafts() {
+        List<Draft> drafts = new ArrayList<>();
+        for (SheetRow row : sheet.rows()) {
+            if (isLeftOut(row)) {
+                leftOut++;
+            } else if (looksLikeSum(row)) {
+                String first = row.first().orElseThrow().text().replaceAll("[\\s:.=]+$", "");
+                findings.add(ListCodes.LIKE_A_SUM, Spot.of(row), "This row begins with “" + first + "” and looks like no coin.",
+                        "Leave it out with rows-left-out: [" + first + "]; or delete it from the list.");
+            } else {
+                draft(row).ifPresent(drafts::add);
+            }
+        }
+        return drafts;
+    }
+
+    int leftOut() {
+        return leftOut;
+    }
+
+    List<Finding> findings() {
+        List<Finding> all = new ArrayList<>(findings.all());
+        all.addAll(cells.unanswered());
+        return all;
+    }
+
+    private boolean isLeftOut(SheetRow row) {
+        String first = row.first().orElseThrow().text();
+        return plan.layout().rowsLeftOut().stream().anyMatch(begin -> Names.folded(first).startsWith(Names.folded(begin.value())));
+    }
+
+    static boolean looksLikeSum(SheetRow row) {
+        return SUMS.contains(row.first().orElseThrow().text().toLowerCase(Locale.ROOT).replaceAll("[\\s:.=]+$", ""));
+    }
+
+    private Optional<Draft> draft(SheetRow row) {
+        row.cells().stream().skip(sheet.headings().size()).filter(cell -> !cell.isEmpty()).findFirst().ifPresent(cell ->
+                findings.add(ListCodes.BEYOND_HEADINGS, Spot.of(row), "cells", "The row has a cell in column "
+                        + SheetCell.letters(cell.column()) + ", “" + cell.text() + "”, where there is no heading.",
+                        "Perhaps a cell before it has the sign in it that parts the cells: put that cell in quotation marks. Or give the "
+                                + "column a heading."));
+        Map<ColumnContent, List<Taken>> taken = cells.row(row);
+        Map<String, Map<Kind, Draft.Figure>> hands = hands(row, taken);
+        List<Draft.Field> said = fields.of(row, taken);
+        boolean found = taken.containsKey(ColumnContent.FIND_CONTEXT) || taken.containsKey(ColumnContent.FIND_NUMBER);
+        if (found && !taken.containsKey(ColumnContent.FIND_SPOT)) {
+            findings.add(ListCodes.PLAN, Spot.of(row), "find", "The row says something of a find, but not where it was made.",
+                    "Fill the cell of the find-spot; or say what holds for all of them: every-row: {find-spot: …}.");
+        }
+        boolean numbered = taken.containsKey(ColumnContent.INVENTORY_NUMBER) && !taken.containsKey(ColumnContent.COLLECTION);
+        if (numbered) {
+            findings.add(ListCodes.PLAN, Spot.of(row), "collection", "The row has an inventory number, but nothing says of which collection.",
+                    "Say it for all of them: every-row: {collection: …}, with an id of collections.yaml.");
+        }
+        return id(row, taken).map(id -> new Draft(row, id, hands, said));
+    }
+
+    private Optional<String> id(SheetRow row, Map<ColumnContent, List<Taken>> taken) {
+        Optional<String> id = taken.containsKey(ColumnContent.ID) ? Optional.of(taken.get(ColumnContent.ID).get(0).text())
+                : plan.ids().flatMap(pattern -> new IdPattern(pattern.value()).of(taken));
+        boolean sound = id.filter(text -> text.equals(IdPattern.slug(text))).isPresent();
+        if (!sound) {
+            List<String> parts = plan.ids().map(pattern -> new IdPattern(pattern.value()).parts()).orElse(List.of(ColumnContent.ID.word()));
+            findings.add(ListCodes.NO_ID, Spot.of(row), id.isPresent() ? "“" + id.get() + "” cannot be the id of a coin."
+                            : "There is no " + String.join(" or no ", parts) + " in this row, so the coin has no id.",
+                    id.isPresent() ? "Ids have small letters a to z, digits, and hyphens or full stops between them: “" + IdPattern.slug(id.get())
+                            + "”." : "Write one into the list; it must be something that stays, not the number of the row.");
+        }
+        return sound ? id : Optional.empty();
+    }
+
+    /** Readings by convention; that of the list is first. */
+    private Map<String, Map<Kind, Draft.Figure>> hands(SheetRow row, Map<ColumnContent, List<Taken>> taken) {
+        Map<String, Map<Kind, Draft.Figure>> hands = new LinkedHashMap<>();
+        plan.by().ifPresent(by -> hands.put(by.value(), new EnumMap<>(Kind.class)));
+        taken.forEach((content, all) -> content.kind().ifPresent(kind -> all.forEach(one -> convention(row, one).ifPresent(convention ->
+                readings.text(kind, one, convention).ifPresent(text -> hands.computeIfAbsent(convention.id(),
+                        key -> new EnumMap<>(Kind.class)).put(kind, new Draft.Figure(text, one.spot())))))));
+        hands.values().removeIf(Map::isEmpty);
+        return hands;
+    }
+
+    private Optional<Convention> convention(SheetRow row, Taken one) {
+        Optional<String> inRow = one.said().hand().byIn().flatMap(heading -> cells.plain(byHeading.getOrDefault(heading.value(),
+                new Column(sheet.headings().indexOf(heading.value()), heading.value(), one.said())), row));
+        Optional<String> id = inRow.or(() -> one.said().hand().by().or(plan::by).map(Written::value));
+        Optional<Convention> known = id.map(catalogue.conventions()::get).map(Written::value);
+        if (known.isEmpty()) {
+            findings.add(ListCodes.UNKNOWN_WORD, one.spot(), "convention " + id.orElse(""), id.isEmpty()
+                            ? "Nothing says who measured this." : "“" + id.get() + "” is no measuring convention of the catalogue.",
+                    id.flatMap(name -> NearMiss.of(name, catalogue.conventions().keySet())).map(near -> "Did you mean “" + near + "”? ").orElse("")
+                            + "Conventions are declared in conventions.yaml; by: names one for the whole list or for a column.");
+        }
+        return known;
+    }
+}

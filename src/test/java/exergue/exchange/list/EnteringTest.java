@@ -1,0 +1,228 @@
+package exergue.exchange.list;
+
+import static org.junit.jupiter.api.Assertions.assertAll;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import exergue.Exergue;
+import exergue.Golden;
+import exergue.Progress;
+import exergue.files.MemoryTree;
+import exergue.files.Tree;
+import exergue.finding.Finding;
+import exergue.finding.Severity;
+import exergue.source.tidy.Tidy;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What a list makes of a catalogue. Every list is invented. */
+class EnteringTest {
+
+    private static final String PLAN = """
+            by: museum
+            ids: 'tm-{inventory number}'
+            every-row: {collection: town-museum, type: wheel-drachm}
+            columns:
+              Inv: inventory number
+              Wt: {holds: weight, unit: g}
+            """;
+
+    private static Entered enter(String list, String plan) {
+        return Lists.enter(list, plan);
+    }
+
+    @Test
+    void everyKindOfColumnGoesWhereItBelongs() {
+        Entered entered = enter("""
+                Inv;Wt;Wt 2;Diam;Axis;Th;O;R;Leg;Spot;Layer;No;Prov;Ref;Dam;Ticket;State
+                7;3.87;59.7 gr;18 x 17;6;2.1;O1;R2;ΟΡΟ[Υ];Quay;C 4;118;from A; 17/18;ch, corr;"old ""ticket"": no. 7";fine
+                """, """
+                by: museum
+                ids: 'tm-{inventory number}'
+                every-row: {collection: TM, type: wheel-drachm}
+                columns:
+                  Inv: inventory number
+                  Wt: {holds: weight, unit: g}
+                  Wt 2: {holds: weight, by: old-list}
+                  Diam: {holds: diameter, unit: mm}
+                  Axis: {holds: axis, unit: h}
+                  Th: {holds: thickness, unit: mm}
+                  O: obverse die
+                  R: reverse die
+                  Leg: obverse legend
+                  Spot: {holds: find-spot, words: {quay: harbour}}
+                  Layer: find context
+                  No: find number
+                  Prov: provenance
+                  Ref: {holds: reference, work: pender, relation: this coin, split-at: /}
+                  Dam: {holds: damage, split-at: ',', words: {ch: chipped, corr: corroded}}
+                  Ticket: {holds: note, introduced-by: 'Ticket:'}
+                  State: {holds: note, introduced-by: 'State:'}
+                """);
+        assertEquals("", Lists.shown(entered.findings().all()));
+        Golden.check(Path.of("src/test/resources/golden/exchange/list/every-column.yaml"), Lists.made(entered));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', nullValues = "-", value = {
+        "3.87    | ''                | museum | 3.87",
+        "3.87    | 'unit: g'         | museum | 3.87 g",
+        "3.870   | 'unit: g'         | museum | 3.870 g",
+        "3.87 g  | 'unit: g'         | museum | 3.87 g",
+        "59.7 grains | 'unit: g'     | museum | 59.7 grains",
+        "c. 3.9  | 'unit: g'         | museum | c. 3.9 g",
+        "3.9?    | 'unit: g'         | museum | 3.9? g",
+        "3,87    | 'unit: g'         | comma  | 3,87 g",
+        "59.7 gr | ''                | old-list | 59.7 gr",
+        "59.7    | 'unit: grains'    | museum | 59.7 grains",
+        "missing: in a frame | 'unit: g' | museum | 'missing: in a frame'",
+    })
+    void aFigureKeepsItsDigitsAndGetsTheUnitOfItsColumn(String cell, String unit, String by, String written) {
+        String column = unit.isEmpty() ? "weight" : "{holds: weight, " + unit + "}";
+        Entered entered = enter("Inv;Wt\n7;" + cell + "\n", PLAN.replace("by: museum", "by: " + by).replace("{holds: weight, unit: g}", column));
+        assertEquals("", Lists.shown(entered.findings().all()));
+        assertTrue(Lists.made(entered).replace("'", "").contains("weight: " + written.replace("'", "")), Lists.made(entered));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "comma | museum | 3,87 | 3.87 g", "comma | comma | 3,87 | 3,87 g", "point | comma | 3.87 | 3,87 g", "point | museum | 3.87 | 3.87 g"})
+    void theDecimalMarkOfASpreadsheetBecomesThatOfTheConvention(String mark, String by, String cell, String written) {
+        Entered entered = enter("Inv;Wt\n7;" + cell + "\n", "decimal-mark: " + mark + "\n" + PLAN.replace("by: museum", "by: " + by));
+        assertTrue(Lists.made(entered).contains("weight: " + written), Lists.shown(entered.findings().all()) + Lists.made(entered));
+    }
+
+    @Test
+    void anotherMarkThanTheOneThatIsNamedIsAnErrorAndSaidOnceForAllRows() {
+        Entered entered = enter("Inv;Wt\n7;3.87\n8;3.88\n9;3,89\n", "decimal-mark: comma\n" + PLAN);
+        assertEquals(1, entered.findings().all().size(), Lists.shown(entered.findings().all()));
+        assertTrue(entered.findings().all().get(0).what().startsWith("Row 2, column “Wt” (and row 3): "), entered.findings().all().get(0).what());
+    }
+
+    /** What is missing, does not apply or cannot be read is never mixed up, and never guessed. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "-   | {'-': 'missing: not weighed'}              | missing: not weighed",
+        "?   | {'?': 'illegible: the ink has run'}        | illegible: the ink has run",
+        "n/a | {n/a: 'not applicable: set in a ring'}     | not applicable: set in a ring",
+        "''  | {empty: 'missing: not on the list'}        | missing: not on the list",
+    })
+    void signsAreAnsweredOnce(String cell, String signs, String written) {
+        String list = "Inv;Wt;Axis\n7;" + cell + ";6\n8;3.88;12\n";
+        String plan = PLAN + "  Axis: {holds: axis, unit: h}\n";
+        assertEquals("list-sign-unanswered", Lists.codes(enter(list, plan)));
+        Entered answered = enter(list, "signs: " + signs + "\n" + plan);
+        assertEquals("", Lists.codes(answered));
+        assertTrue(Lists.made(answered).contains("weight: '" + written + "'"), Lists.made(answered));
+    }
+
+    @Test
+    void aSignMayMeanSomethingElseUnderOneHeading() {
+        Entered entered = enter("Inv;Wt;Axis;Prov\n7;-;-;-\n8;4.1;6;from A\n9;4.2;12;do.\n", """
+                signs: {'-': 'missing: not weighed', 'do.': as above}
+                """ + PLAN + """
+                  Axis: {holds: axis, unit: h, signs: {'-': 'not applicable: uniface'}}
+                  Prov: provenance
+                """);
+        assertEquals("", Lists.codes(entered));
+        assertTrue(Lists.made(entered).contains("weight: 'missing: not weighed'\n  axis: 'not applicable: uniface'"), Lists.made(entered));
+        assertEquals(2, Lists.made(entered).split("from A", -1).length - 1, "the sign for “as above” repeats it once");
+    }
+
+    @Test
+    void theTypeIsTheOnlyOneOfItsMintAndDenomination() {
+        String plan = """
+                by: museum
+                ids: 'tm-{inventory number}'
+                every-row: {collection: town-museum}
+                columns:
+                  Inv: inventory number
+                  Mint: mint
+                  Den: {holds: denomination, words: {dr.: Drachm}}
+                  Ref: {holds: type reference, work: pender}
+                """;
+        Entered entered = enter("Inv;Mint;Den;Ref\n7;Orvane;dr.;\n8;orvane;OBOL;\n9;;;1\n", plan);
+        assertEquals("", Lists.shown(entered.findings().all()));
+        assertEquals(List.of("type: wheel-drachm", "type: wheel-obol", "type: wheel-drachm"),
+                Lists.made(entered).lines().filter(line -> line.startsWith("type:")).toList());
+    }
+
+    @Test
+    void placesAreNeverWrittenQuotedOrShown() {
+        Entered entered = enter("Inv;Wt;Spot\n7;3.87;below the third spring\n8;x;\"by the \"\"old\"\" mill,\nleft bank\"\n",
+                PLAN + "  Spot: find-spot\n");
+        String all = Lists.shown(entered.findings().all()) + entered.shown() + Lists.made(entered);
+        assertAll(() -> assertTrue(Lists.codes(entered).contains("list-unknown-word")),
+                () -> assertFalse(all.contains("spring") || all.contains("mill") || all.contains("bank"), all));
+    }
+
+    @Test
+    void aCoinThatIsThereIsComparedAndItsEntryStays() {
+        String list = "Id;Wt;Axis;O;Prov\nov-1;3.89;7;O1;\nov-2;4.03;12;O1;from A\n";
+        String plan = "by: bench\ncolumns:\n  Id: id\n  Wt: {holds: weight, unit: g}\n  Axis: {holds: axis, unit: h}\n  O: obverse die\n"
+                + "  Prov: provenance\nevery-row: {type: bull-bronze}\n";
+        Entered entered = enter(list, plan);
+        assertEquals(Map.of(), entered.files());
+        Golden.check(Path.of("src/test/resources/golden/exchange/list/compared.txt"), Lists.shown(entered.findings().all()));
+    }
+
+    @Test
+    void figuresAreAddedWhenAskedForAndOnlyOnce() throws IOException {
+        String list = "No;Wt\n12;3.99\n13;4.01\n";
+        String plan = PLAN.replace("town-museum", "cabinet").replace("Inv: inv", "No: inv");
+        Tree tree = Lists.tree();
+        Entered unasked = Lists.enter(list.getBytes(StandardCharsets.UTF_8), plan, tree, false);
+        assertEquals(2, unasked.look().orElseThrow().without());
+        assertEquals(Map.of(), unasked.files());
+        Entered asked = Lists.enter(list.getBytes(StandardCharsets.UTF_8), plan, tree, true);
+        assertEquals(List.of("coins/ov-1.yaml", "coins/ov-2.yaml"), List.copyOf(asked.changed().keySet()));
+        String before = Lists.text(tree.read("coins/ov-1.yaml"));
+        String after = Lists.text(asked.changed().get("coins/ov-1.yaml"));
+        assertEquals(before.replace("axis: 180°}\n", "axis: 180°}\n  - {by: museum, weight: 3.99 g}\n"), after);
+        Entered again = Lists.enter(list.getBytes(StandardCharsets.UTF_8), plan, Lists.after(tree, asked), true);
+        assertEquals(Map.of(), again.files());
+    }
+
+    @Test
+    void newEntriesAreTidyAndPassTheCheck() throws IOException {
+        String page = Files.readString(Path.of("docs/lists.md"));
+        Map<String, String> files = Lists.catalogue();
+        files.merge("conventions.yaml", "\n" + block(page, "conventions.yaml"), String::concat);
+        files.put("collections.yaml", block(page, "collections.yaml") + "cabinet: {name: The Cabinet, sign: C}\n");
+        files.put("find-spots.yaml", block(page, "find-spots.yaml"));
+        Tree tree = MemoryTree.ofText(files);
+        Entered entered = Lists.enter(block(page, "my-museum.csv").getBytes(StandardCharsets.UTF_8), block(page, "my-museum.yaml"), tree, false);
+        assertEquals(4, entered.made().size(), Lists.shown(entered.findings().all()));
+        Golden.check(Path.of("src/test/resources/golden/exchange/list/docs.yaml"), Lists.made(entered));
+        Tree after = Lists.after(tree, entered);
+        assertEquals(List.of(), Tidy.of(after).rewritten().keySet().stream().filter(entered.made()::containsKey).toList());
+        List<Finding> errors = Exergue.check(after, Progress.SILENT).findings().all().stream()
+                .filter(one -> one.severity() == Severity.ERROR).toList();
+        assertEquals(List.of(), errors);
+    }
+
+    static String block(String page, String file) {
+        Matcher block = Pattern.compile("<!-- (?:file|keys of): " + Pattern.quote(file) + " -->\n```\\w+\n(.*?)```", Pattern.DOTALL).matcher(page);
+        assertTrue(block.find(), file);
+        return block.group(1);
+    }
+
+    @Test
+    void whatIsProposedIsAsApproved() throws IOException {
+        Proposal.Proposed proposed = Proposal.of(new NamedBytes("../my-museum.csv",
+                block(Files.readString(Path.of("docs/lists.md")), "my-museum.csv").getBytes(StandardCharsets.UTF_8)),
+                exergue.source.SourceReader.read(Lists.tree()).catalogue().orElseThrow(), new exergue.source.text.Notebook()).orElseThrow();
+        Golden.check(Path.of("src/test/resources/golden/exchange/list/proposed.yaml"), proposed.text());
+        assertEquals(8, proposed.known());
+    }
+}
