@@ -8,6 +8,7 @@ import exergue.model.ExcusedIn;
 import exergue.model.Written;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -15,9 +16,14 @@ import java.util.stream.Stream;
  *
  * @param file   in which it holds
  * @param entry  id of the one entry in it for which it holds; empty for all that the file has
+ * @param longer ids of other entries that begin like it: “hallam.1931” is not “hallam”
  * @param excuse with its reason
  */
-record Waiver(String file, Optional<String> entry, Excuse excuse) {
+record Waiver(String file, Optional<String> entry, List<String> longer, Excuse excuse) {
+
+    Waiver {
+        longer = List.copyOf(longer);
+    }
 
     /** Those of coins and types, each for its own file; then those of the house, first for single entries, then for whole files. */
     static List<Waiver> all(Catalogue catalogue) {
@@ -25,16 +31,31 @@ record Waiver(String file, Optional<String> entry, Excuse excuse) {
         return Stream.of(
                 catalogue.types().stream().flatMap(type -> type.excused().stream()).map(Waiver::ofItsOwnFile),
                 catalogue.coins().stream().flatMap(coin -> coin.excused().stream()).map(Waiver::ofItsOwnFile),
-                house.stream().filter(one -> one.entry().isPresent()).map(Waiver::ofTheHouse),
-                house.stream().filter(one -> one.entry().isEmpty()).map(Waiver::ofTheHouse)).flatMap(each -> each).toList();
+                house.stream().filter(one -> one.entry().isPresent()).map(one -> ofTheHouse(one, catalogue)),
+                house.stream().filter(one -> one.entry().isEmpty()).map(one -> ofTheHouse(one, catalogue))).flatMap(each -> each).toList();
     }
 
     private static Waiver ofItsOwnFile(Excuse excuse) {
-        return new Waiver(excuse.finding().place().file(), Optional.empty(), excuse);
+        return new Waiver(excuse.finding().place().file(), Optional.empty(), List.of(), excuse);
     }
 
-    private static Waiver ofTheHouse(ExcusedIn one) {
-        return new Waiver(one.file().value(), one.entry().map(Written::value), one.excuse());
+    private static Waiver ofTheHouse(ExcusedIn one, Catalogue catalogue) {
+        Optional<String> entry = one.entry().map(Written::value);
+        return new Waiver(one.file().value(), entry, entry.map(id -> ids(one.file().value(), catalogue).stream()
+                .filter(other -> other.startsWith(id + ".")).toList()).orElse(List.of()), one.excuse());
+    }
+
+    /** Of the entries of a file of lists. */
+    private static Set<String> ids(String file, Catalogue catalogue) {
+        return switch (file) {
+            case "works.yaml", "works.json", "works.bib" -> catalogue.works().keySet();
+            case "mints.yaml" -> catalogue.mints().keySet();
+            case "rulers.yaml" -> catalogue.rulers().keySet();
+            case "conventions.yaml" -> catalogue.conventions().keySet();
+            case "find-spots.yaml" -> catalogue.findSpots().keySet();
+            case "collections.yaml" -> catalogue.collections().keySet();
+            default -> Set.of();
+        };
     }
 
     String code() {
@@ -49,7 +70,8 @@ record Waiver(String file, Optional<String> entry, Excuse excuse) {
     /** Whether it is meant for this finding. The path of a finding in a file of lists begins with the id of its entry. */
     boolean covers(Finding finding) {
         return finding.code().id().equals(code()) && finding.place().file().equals(file)
-                && entry.map(id -> isWithin(finding.path(), id)).orElse(true);
+                && entry.map(id -> isWithin(finding.path(), id)
+                        && longer.stream().noneMatch(other -> isWithin(finding.path(), other))).orElse(true);
     }
 
     private static boolean isWithin(String path, String id) {

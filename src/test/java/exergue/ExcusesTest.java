@@ -85,6 +85,16 @@ class ExcusesTest {
         assertEquals(1, findings.excused().size());
     }
 
+    @Test
+    void anExcuseForOneEntryIsNoneForAnotherThatBeginsLikeIt() throws IOException {
+        Map<String, String> files = files("findings: {reading-not-given: off}\nexcused: [{in: mints.yaml, entry: pharos, finding: mint-never-used, "
+                + "because: its coins follow}]\n", "");
+        files.put("mints.yaml", "lakonthos: {name: Lakonthos}\npharos: {name: Pharos}\npharos.new: {name: New Pharos}\n");
+        Findings findings = check(MemoryTree.ofText(files));
+        assertEquals(List.of("pharos.new"), findings.all().stream().map(Finding::path).toList());
+        assertEquals(List.of("pharos"), findings.excused().stream().map(excused -> excused.finding().path()).toList());
+    }
+
     /** Files whose entries have no key for it: a chapter, works of both kinds, lists, the catalogue's own file, the house style. */
     @ParameterizedTest
     @CsvSource({

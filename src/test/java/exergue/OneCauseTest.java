@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import exergue.files.MemoryTree;
 import exergue.finding.Finding;
+import exergue.finding.Severity;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
@@ -54,5 +55,27 @@ class OneCauseTest {
     @Test
     void aFigureThatIsOnlyTooFineKeepsItsOwnFinding() throws IOException {
         assertEquals(List.of("finer-than-instrument measured.weight 0"), told(findings("10.541 g", "10.54 g", 6)));
+    }
+
+    @Test
+    void aKeyWithoutAValueWhereAFigureIsWantedIsOneFinding() throws IOException {
+        Map<String, String> files = new TreeMap<>(Map.of("catalogue.yaml", "title: Coins\nlanguage: en\nparts: {body: [catalogue]}\n",
+                "conventions.yaml", CONVENTIONS, "mints.yaml", "lampron: {name: Lampron}\n",
+                "types/owl.yaml", "id: owl\nmint: lampron\ndenomination: stater\nmetal: silver\nobverse: {description: Head}\n",
+                "coins/lk-1.yaml", "id: lk-1\ntype: owl\nmeasured:\n  by: bench\n  weight:\n  diameter: 18 mm\n  axis: 6 h\n"));
+        assertEquals(List.of("reading-not-given at line 5"), Exergue.check(MemoryTree.ofText(files), stage -> { }).findings().all().stream()
+                .filter(finding -> finding.path().equals("measured.weight"))
+                .map(finding -> finding.code().id() + " at line " + finding.place().line()).toList());
+    }
+
+    @Test
+    void aNameWithCapitalsIsToldOnceAndMended() throws IOException {
+        Map<String, String> files = new TreeMap<>(Map.of("catalogue.yaml", "title: Coins\nlanguage: en\nparts: {body: [catalogue]}\n",
+                "mints.yaml", "lampron: {name: Lampron}\n", "types/owl.yaml", "id: owl\nmint: Lampron\ndenomination: stater\n"
+                        + "metal: Argentum\nobverse: {description: Head}\nreverse: {description: Owl}\n"));
+        assertEquals(List.of("unknown-mint Write “lampron”.", "not-an-id Write “argentum”, here and wherever it is named."),
+                Exergue.check(MemoryTree.ofText(files), stage -> { }).findings().all().stream()
+                        .filter(finding -> finding.severity() == Severity.ERROR)
+                        .map(finding -> finding.code().id() + " " + finding.remedy()).toList());
     }
 }

@@ -46,7 +46,7 @@ class RepairTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {"damage: [worn]", "damage: [bent]", "note: a blanket over it", "note: 12-14 and well-known", "nots: x",
+    @CsvSource(delimiter = '|', value = {"note: a blank flan", "note: its flan blank", "damage: [worn]", "damage: [bent]", "note: a blanket over it", "note: 12-14 and well-known", "nots: x",
         "obverse: {legend: ΑΒ  ΓΔ}",
         "obverse: {legend: AΡΚΗ}", "obverse: {legend: ΛAΚ}", "note: \"Struck \\x20over\"", "note: 'see . . . there'"})
     void whatMayBeMeantOtherwiseIsLeftAlone(String line) throws IOException {

@@ -6,6 +6,7 @@ import exergue.finding.NearMiss;
 import exergue.model.Written;
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Words the finding for an id that leads nowhere.
@@ -25,7 +26,10 @@ public record UnknownId(Code code, String thing, String home, Collection<String>
             return List.of();
         }
         String what = "There is no " + thing + " “" + id.value() + "” in " + home + ".";
-        return List.of(Finding.of(code, id.place(), path, what, remedy(id.value())));
+        String small = id.value().toLowerCase(Locale.ROOT);
+        return List.of(known.contains(small)
+                ? Finding.of(code, id.place(), path, what, "Write “" + small + "”.").withEditAt(id.place(), id.value(), small)
+                : Finding.of(code, id.place(), path, what, remedy(id.value())));
     }
 
     private String remedy(String id) {

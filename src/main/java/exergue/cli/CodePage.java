@@ -64,7 +64,8 @@ final class CodePage {
     private static String otherwise(Code code) {
         return code.severity() == Severity.ERROR ? "Neither the house style nor an entry can wave it through.\n"
                 : "A house that sees it otherwise writes under “findings” in house-style.yaml: " + code.id()
-                        + ": error, or: off. A coin or type in which it is right as it is says so under “excused”, with the reason.\n";
+                        + ": error, or: off. Where it is right as it is, the coin or type says so under “excused”, with the reason; for a "
+                        + "chapter, a list or any other file, house-style.yaml does.\n";
     }
 
     private static String indented(String text) {

@@ -58,7 +58,7 @@ public final class FromWords {
 
     /** EDTF with spaces in it, or with a dash for the stroke; but “1111–1122?” is in words, where ? is said of both. */
     private static Optional<Meant> tidied(String text) {
-        String close = text.replaceAll("\\s+", "");
+        String close = text.replaceAll("\\s+", "").replaceAll("~\\?|\\?~", "%");
         for (String edtf : List.of(close, close.replaceFirst("[–—]", "/"), close.replaceFirst("(?<=[0-9X?~%])-(?=-?[0-9]{4}[?~%]?$)", "/"))) {
             if (!edtf.equals(text) && (edtf.equals(close) || !edtf.endsWith("?")) && DatingParser.isSound(edtf)) {
                 return Optional.of(new Meant(edtf, true));

@@ -23,7 +23,8 @@ public final class Apart {
     /**
      * The least number of letters to change, add or take out (the edit distance of Levenshtein) until the one can be a
      * remainder of the other. What is lost fits any letter; what the editor has restored, written out or added counts as
-     * written, what was cut by mistake does not count; capitals are small letters, and a lunate sigma is a sigma.
+     * written, what was cut by mistake does not count; capitals are small letters, a lunate sigma is a sigma, and a letter is
+     * its like of the other alphabet, of which {@link LookAlikes} speaks.
      *
      * @param whole without lost letters; empty comes back where it has some
      */
@@ -69,7 +70,7 @@ public final class Apart {
                     tokens.addAll(tokens(bracketed.parts()));
                 }
             } else {
-                Letters.sortKey(List.of(part)).codePoints().mapToObj(point -> new Token(Character.toString(point), false))
+                Letters.sortKey(List.of(part)).codePoints().mapToObj(point -> new Token(LookAlikes.asGreek(Character.toString(point)), false))
                         .forEach(tokens::add);
             }
         }

@@ -2,8 +2,11 @@ package exergue.legend;
 
 import java.lang.Character.UnicodeScript;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -39,20 +42,40 @@ public final class LookAlikes {
         String meant = greekWord ? GREEK : LATIN;
         UnicodeScript foreign = greekWord ? UnicodeScript.LATIN : UnicodeScript.GREEK;
         int first = -1;
+        Set<String> letters = new LinkedHashSet<>();
+        Set<String> replacements = new LinkedHashSet<>();
         for (int i = word.start(); i < word.end(); i++) {
             char letter = legend.charAt(i);
-            if (UnicodeScript.of(letter) == foreign && strangers.indexOf(letter) < 0) {
-                return;
+            if (UnicodeScript.of(letter) == foreign) {
+                int alike = strangers.indexOf(letter);
+                if (alike < 0) {
+                    return;
+                }
+                letters.add("“" + letter + "”");
+                replacements.add("“" + meant.charAt(alike) + "”");
+                first = first < 0 ? i : first;
             }
-            first = first < 0 && UnicodeScript.of(letter) == foreign ? i : first;
         }
-        char letter = legend.charAt(first);
         String own = greekWord ? "Greek" : "Latin";
-        String replacement = String.valueOf(meant.charAt(strangers.indexOf(letter)));
+        String other = greekWord ? "Latin" : "Greek";
+        String replacement = String.valueOf(meant.charAt(strangers.indexOf(legend.charAt(first))));
         remarks.add(new Remark(LegendFault.MIXED_ALPHABETS, legend.codePointCount(0, first), 1, "The word “" + word.group() + "” is "
-                + own + ", but its “" + letter + "” is the " + (greekWord ? "Latin" : "Greek") + " letter that looks like it.",
-                "Type the " + own + " “" + replacement + "” in its place.",
+                + own + ", but its " + listed(letters) + (letters.size() == 1 ? " is the " + other + " letter that looks like it."
+                        : " are the " + other + " letters that look like them."),
+                "Type the " + own + " " + listed(replacements) + " in " + (letters.size() == 1 ? "its place." : "their places."),
                 isCertain(word.group(), foreign, meant) ? Optional.of(replacement) : Optional.empty()));
+    }
+
+    private static String listed(Set<String> letters) {
+        List<String> all = List.copyOf(letters);
+        return all.size() == 1 ? all.get(0) : String.join(", ", all.subList(0, all.size() - 1)) + " and " + all.get(all.size() - 1);
+    }
+
+    /** A letter as its like of the Greek alphabet, where it has one; both small. */
+    static String asGreek(String small) {
+        int alike = LATIN.indexOf(small.toUpperCase(Locale.ROOT));
+        return small.isEmpty() || alike < 0 ? small
+                : String.valueOf(GREEK.charAt(alike)).toLowerCase(Locale.ROOT).replace('ϲ', 'σ');
     }
 
     /** Two letters of the word, or more, that the other alphabet has not even in look: then it cannot be a word of that one. */

@@ -26,8 +26,8 @@ final class Absence {
         if (UNCLEAR.contains(plain.strip().toLowerCase(Locale.ROOT))) {
             return Optional.of(task.stop(ReadingFault.UNCLEAR_ABSENCE, task.marks().quoted()
                             + " does not say whether the " + task.kind().word() + " is missing, cannot be measured or cannot be read.",
-                    "Write missing: why if it could have been measured, not applicable: why if the coin has none, "
-                            + "or illegible: why if the record cannot be read."));
+                    "Write \"missing: why\" if it could have been measured, \"not applicable: why\" if the coin has none, or "
+                            + "\"illegible: why\" if the record cannot be read, each within quotation marks like these."));
         }
         return Optional.empty();
     }
@@ -37,7 +37,8 @@ final class Absence {
         String word = absent.group(1).toLowerCase(Locale.ROOT).replaceAll(" +", " ");
         if (absent.group("colon") == null || why.codePoints().noneMatch(Character::isLetterOrDigit)) {
             return task.stop(ReadingFault.NO_REASON, "“" + word + "” stands without a reason.",
-                    "Write a colon and the reason: “" + word + ": " + example(word) + "”. The methods statement counts the reasons.");
+                    "Write a colon and the reason, all within quotation marks: \"" + word + ": " + example(word)
+                            + "\". The methods statement counts the reasons.");
         }
         String recorded = task.marks().written();
         return Step.done(switch (word) {

@@ -9,6 +9,7 @@ import java.util.regex.Pattern;
 final class AxisGrammar {
 
     private static final BigDecimal THIRTEEN = new BigDecimal("13");
+    private static final BigDecimal FULL_CIRCLE = BigDecimal.valueOf(360);
     private static final Pattern ARROWS = Pattern.compile("A+");
     private static final Pattern FIGURE = Pattern.compile("-?FU?");
 
@@ -51,11 +52,16 @@ final class AxisGrammar {
         return task.bareUnit().<Step<Unit>>map(Step::done).orElseGet(() -> Amounts.noUnit(figure, task));
     }
 
+    private static boolean isInCircle(BigDecimal degrees) {
+        return degrees.signum() > 0 && degrees.compareTo(FULL_CIRCLE) <= 0;
+    }
+
     private static Step<Quantity> figure(Piece.Figure figure, Unit unit, boolean negative, Task task) {
         if (unit.equals(Units.HOUR) && (negative || figure.value().compareTo(THIRTEEN) >= 0)) {
             return task.stop(ReadingFault.HOUR_BEYOND_TWELVE, figure, "The clock face of a die-axis has no hour "
                     + (negative ? "below nought." : task.quoted(figure) + "."),
-                    "Hours go from 1 to 12; write degrees as in 330°.");
+                    "Hours go from 1 to 12; " + (isInCircle(figure.value()) ? "if degrees are meant, write "
+                            + figure.value().toPlainString() + "°." : "write degrees as in 330°."));
         }
         if (unit.equals(Units.DEGREE) && figure.form() == Piece.Figure.Form.CLOCK) {
             return task.stop(ReadingFault.NOT_A_READING, figure, task.quoted(figure) + " is a time of day, not degrees.",

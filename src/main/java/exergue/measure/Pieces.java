@@ -70,7 +70,8 @@ final class Pieces {
             } else {
                 return task.stop(ReadingFault.UNKNOWN_SIGN, i, i + 1,
                         "The sign " + task.marks().quoted(i, i + 1) + " has no meaning in " + task.kind().one() + ".",
-                        "Take it out, or give the reason as illegible: … if the record itself cannot be read.");
+                        first == '(' ? "Leave only the figure and its unit; what the brackets say belongs into “note”, damage under “damage”."
+                                : "Take it out. If the record itself cannot be read, write \"illegible: why\", within quotation marks.");
             }
         }
         return Step.done(pieces);

@@ -38,7 +38,7 @@ public final class ReadingParser {
         TextMarks marks = task.marks();
         if (marks.plain().isBlank()) {
             return task.stop(ReadingFault.EMPTY_READING, "The " + task.kind().word() + " is empty.",
-                    "Write the figure with its unit, or missing: and the reason, or leave the key out.");
+                    "Write the figure with its unit; if there is none, write \"missing: why\", within quotation marks.");
         }
         Optional<Step<Reading>> absence = Absence.read(task);
         if (absence.isPresent()) {

@@ -1,6 +1,8 @@
 package exergue.study;
 
 import exergue.measure.Kind;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -54,8 +56,14 @@ final class Group {
         int decimals = weight ? 2 : 1;
         String unit = weight ? " g" : " mm";
         String words = "the " + figures.size() + " " + name + " have a median of " + Figure.words(median, decimals) + unit
-                + ", and " + Figure.words(from, decimals) + "–" + Figure.words(to, decimals) + unit
-                + " would be usual among them";
+                + ", and " + within(from, to, decimals) + unit + " would be usual among them";
         return new Expected(weight ? StudyCodes.WEIGHT_FAR_OFF : StudyCodes.DIAMETER_FAR_OFF, from, to, words);
+    }
+
+    /** Rounded inwards, so that no figure that is found to lie outside stands at the limit that is told. */
+    private static String within(double from, double to, int decimals) {
+        BigDecimal least = BigDecimal.valueOf(from).setScale(decimals, RoundingMode.CEILING);
+        BigDecimal most = BigDecimal.valueOf(to).setScale(decimals, RoundingMode.FLOOR);
+        return least.compareTo(most) > 0 ? within(from, to, decimals + 1) : least.toPlainString() + "–" + most.toPlainString();
     }
 }

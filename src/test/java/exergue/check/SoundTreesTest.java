@@ -44,6 +44,24 @@ class SoundTreesTest {
         assertEquals(List.of(), tree.codes());
     }
 
+    /** Two balances are seldom at one to the hundredth; without the dies so many coins would agree by chance. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"3.89 g | dies: {obverse: O1, reverse: R1} | coin-entered-twice", "3.89 g | dies: {obverse: O1} |",
+        "3.91 g | dies: {obverse: O1, reverse: R1} |", "3.88 g | dies: {obverse: O1} | coin-entered-twice"})
+    void coinsOfTheSameDiesMayBeOneThatWasWeighedTwice(String weight, String dies, String code) {
+        String coin = SmallTree.COIN.replace("18 mm", "18.2 mm");
+        SmallTree tree = new SmallTree().with("coins/lk-1.yaml", coin + dies + "\n");
+        tree.with("coins/lk-2.yaml", coin.replace("lk-1", "lk-2").replace("3.87 g", weight) + dies + "\n");
+        assertEquals(code == null ? List.of() : List.of(code), tree.codes());
+    }
+
+    /** The letter of the other alphabet is a finding of the type alone; how the coin is preserved is none. */
+    @Test
+    void aLookAlikeInTheTypeIsNoSlipOfTheCoin() {
+        SmallTree tree = new SmallTree().with("types/owl-drachm.yaml", SmallTree.TYPE.replace("obverse: {", "obverse: {legend: ΛAKOΝΘΟΣ, "));
+        assertEquals(List.of(), tree.with("coins/lk-1.yaml", SmallTree.COIN + "obverse: {legend: 'ΛΑΚΟΝ[ΘΟΣ]'}\n").codes());
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = ';', value = {"| A | 12 |\\n| B | 7 |\\n| Total | 19 |", "| A | 12.4 |\\n| B | 7.1 |\\n| Total | 20 |",
         "| A | 12 |\\n| B | c. 7 |\\n| Total | 20 |", "| A | 12 |\\n| Total | 12 |\\n| B | 7 |\\n| Total | 7 |", "| 1890 | 12 |\\n| 1891 | 7 |"})

@@ -62,7 +62,7 @@ class WordsTest {
         "c. 2nd century BC | -0199~/-0100~", "1st century BC – 1st century AD | -0099/0100", "third cent. AD | 0201/0300",
         "first half of the second century BC | -0199/-0150", "last quarter of the 1st century BC | -0024/0000",
         "second half of the 1st century AD | 0051/0100", "120s BC | -0128/-0119", "1930s | 1930/1939", "c. 1931 | 1931~", "278/7 BC | -0277/-0276",
-        "AD 117–38 | 0117/0138", "until 120 BC | ../-0119", "since AD 5 | 0005/..", "-0119 / -0109 | -0119/-0109", "-0119–-0109 | -0119/-0109",
+        "AD 117–38 | 0117/0138", "until 120 BC | ../-0119", "since AD 5 | 0005/..", "-0119 / -0109 | -0119/-0109", "-0419~? | -0419%", "-0419?~/-0409?~ | -0419%/-0409%", "-0119–-0109 | -0119/-0109",
         "0117-0138 | 0117/0138", "1 BC | 0000"})
     void meant(String words, String edtf) {
         FromWords.Meant meant = FromWords.read(words).orElseThrow();

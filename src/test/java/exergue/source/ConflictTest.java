@@ -8,6 +8,7 @@ import exergue.source.text.Conflict;
 import exergue.source.text.Conflict.Version;
 import exergue.source.text.Conflict.Which;
 import exergue.source.text.SourceText;
+import exergue.source.yaml.ConflictedEntry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -19,6 +20,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
@@ -65,6 +67,25 @@ class ConflictTest {
         assertEquals(withBase, conflict.hasBase());
         assertSide(upper, conflict.version(Which.UPPER), text);
         assertSide(lower, conflict.version(Which.LOWER), text);
+    }
+
+    /** Only one has added something, both have added to a list, one has taken something out; as {@code git merge} leaves them with diff3. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "sest: {name: Sestra} | | | Only “HEAD” has added “sest.name”: “Sestra”. Keep it if it is right, beside what else is right of the two texts.",
+        " | note: old | note: old | Only “HEAD” has taken out “note”; it was “old”. Keep the value that is right, once.",
+        "- pierced | | - broken | “[1]”: “HEAD” has “pierced”, “editor” has “broken”; before both there was nothing. If both are right, keep both, "
+                + "one below the other; else the one that is right.",
+        "note: a | note: old | note: b | “note”: “HEAD” has “a”, “editor” has “b”; before both it was “old”. Keep the value that is right, once."})
+    void whatEachSideHasDoneIsSaid(String upper, String base, String lower, String told) {
+        String text = "<<<<<<< HEAD\n" + line(upper) + "||||||| 1a2b3c4\n" + line(base) + "=======\n" + line(lower) + ">>>>>>> editor\n";
+        assertEquals(List.of(told + " Delete the lines with <<<<<<<, ======= and >>>>>>>."),
+                ConflictedEntry.explain(Conflict.in(new SourceText("mints.yaml", text)).orElseThrow()).stream()
+                        .map(finding -> finding.what() + " " + finding.remedy()).toList());
+    }
+
+    private static String line(String text) {
+        return text == null ? "" : text + "\n";
     }
 
     private static void assertSide(List<String> lines, Version version, SourceText text) {

@@ -28,8 +28,9 @@ public final class CoinEnteredTwice implements Rule {
     static final Code CODE = new Code("coin-entered-twice", Severity.NOTE, "Two entries may be of one coin",
             "A coin that was in two collections, or in a sale and then in a museum, is easily catalogued twice, and then counts twice in "
                     + "every mean. Two coins of one type that agree in weight to the hundredth of a gram, in diameter to a fifth of a millimetre "
-                    + "and in die-axis are worth a look; in a large issue, some will agree by chance. Coins "
-                    + "whose diameters are given in whole millimetres are not compared, since too many would agree.",
+                    + "and in die-axis are worth a look; where both are of the same two dies, weights may be three hundredths apart, as two "
+                    + "balances are. In a large issue, some will agree by chance. Coins whose diameters are given in whole millimetres are "
+                    + "not compared, since too many would agree.",
             """
                     # coins/lk-0042.yaml and coins/lk-0043.yaml
                     measured: {by: bench, weight: 3.87 g, diameter: 18.2 mm, axis: 6 h}
@@ -40,6 +41,8 @@ public final class CoinEnteredTwice implements Rule {
                     """);
 
     private static final BigDecimal SAME_WEIGHT = new BigDecimal("0.01");
+    /** For coins of the same two dies. A choice, no source. */
+    private static final BigDecimal NEAR_WEIGHT = new BigDecimal("0.03");
     private static final BigDecimal SAME_DIAMETER = new BigDecimal("0.2");
 
     private record Measured(Coin coin, BigDecimal weight, BigDecimal diameter, BigDecimal axis) { }
@@ -72,7 +75,7 @@ public final class CoinEnteredTwice implements Rule {
     private static void look(List<Measured> coins, List<Finding> faults) {
         coins.sort(Comparator.comparing(Measured::weight).thenComparing(one -> one.coin().id().place()));
         for (int i = 0; i < coins.size(); i++) {
-            for (int j = i + 1; j < coins.size() && isNear(coins.get(i).weight(), coins.get(j).weight(), SAME_WEIGHT); j++) {
+            for (int j = i + 1; j < coins.size() && isNear(coins.get(i).weight(), coins.get(j).weight(), NEAR_WEIGHT); j++) {
                 if (mayBeOne(coins.get(i), coins.get(j))) {
                     faults.add(fault(coins.get(i).coin(), coins.get(j).coin()));
                     break;
@@ -86,11 +89,23 @@ public final class CoinEnteredTwice implements Rule {
     }
 
     private static boolean mayBeOne(Measured one, Measured other) {
-        return one.axis().compareTo(other.axis()) == 0 && isNear(one.diameter(), other.diameter(), SAME_DIAMETER)
+        BigDecimal apart = haveTheSameDies(one.coin(), other.coin()) ? NEAR_WEIGHT : SAME_WEIGHT;
+        return isNear(one.weight(), other.weight(), apart) && one.axis().compareTo(other.axis()) == 0
+                && isNear(one.diameter(), other.diameter(), SAME_DIAMETER)
                 && !differ(one.coin(), other.coin(), coin -> coin.dies().flatMap(Coin.Dies::obverse))
                 && !differ(one.coin(), other.coin(), coin -> coin.dies().flatMap(Coin.Dies::reverse))
                 && !differ(one.coin(), other.coin(), coin -> coin.find().flatMap(Coin.Find::number))
                 && !haveNumbersOfOneCollection(one.coin(), other.coin());
+    }
+
+    private static boolean haveTheSameDies(Coin one, Coin other) {
+        return one.dies().isPresent() && other.dies().isPresent()
+                && isSame(one.dies().get().obverse(), other.dies().get().obverse())
+                && isSame(one.dies().get().reverse(), other.dies().get().reverse());
+    }
+
+    private static boolean isSame(Optional<Written<String>> one, Optional<Written<String>> other) {
+        return one.isPresent() && other.isPresent() && one.get().value().equals(other.get().value());
     }
 
     private static boolean differ(Coin one, Coin other, Function<Coin, Optional<Written<String>>> mark) {

@@ -73,9 +73,21 @@ public final class Usage {
                     Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE).matcher(text);
             while (found.find()) {
                 String wanted = asBegun(found.group(), wording.write().value());
-                report(OTHER_WORD, found.start(), found.group(), wanted, "The house does not write “" + found.group() + "”.");
+                String what = "The house does not write “" + found.group() + "”.";
+                if (standsBeside(wording.write().value(), found)) {
+                    manuscript.report(Finding.of(OTHER_WORD, manuscript.at(index + found.start(), found.group().length()), manuscript.path(), what,
+                            "“" + wording.write() + "” stands beside it: leave one of the two, or write another word."));
+                } else {
+                    report(OTHER_WORD, found.start(), found.group(), wanted, what);
+                }
             }
         }
+    }
+
+    /** Whether the word of the house is the one before or after, as in “a blank flan”: put in, it would stand twice. */
+    private boolean standsBeside(String word, Matcher found) {
+        return text.regionMatches(true, found.end() + 1, word, 0, word.length())
+                || text.regionMatches(true, found.start() - 1 - word.length(), word, 0, word.length());
     }
 
     /** With a capital where the other has one. */

@@ -21,8 +21,13 @@ import java.util.regex.Pattern;
 /** A YAML file with an unfinished merge in it, explained key by key instead of as a fault of YAML. */
 public final class ConflictedEntry {
 
-    private static final String CHOOSE = "Keep the value that is right, once, and delete the lines with <<<<<<<, ======= "
-            + "and >>>>>>>.";
+    private static final String MARKS = " Delete the lines with <<<<<<<, ======= and >>>>>>>.";
+    private static final String CHOOSE = "Keep the value that is right, once." + MARKS;
+    private static final String KEEP_BOTH = "If both are right, keep both, one below the other; else the one that is right." + MARKS;
+    private static final String KEEP_IT = "Keep it if it is right, beside what else is right of the two texts." + MARKS;
+
+    /** A path that leads through a member of a list. */
+    private static final Pattern MEMBER = Pattern.compile(".*\\[[0-9]+].*");
 
     /** The key of an exact find-spot, and whatever somebody has put under it. */
     private static final Pattern EXACT = Pattern.compile("((?:.*\\.)?exact)(?:[.\\[].*)?");
@@ -80,7 +85,8 @@ public final class ConflictedEntry {
 
     private Finding finding(String path, Optional<Given> one, Optional<Given> other, Optional<Optional<String>> base) {
         Place place = one.or(() -> other).orElseThrow().place();
-        Finding finding = Finding.of(ConflictWords.MERGE_CONFLICT, place, EXACT.matcher(path).replaceFirst("$1"), words(path, one, other, base, region(place)), CHOOSE);
+        Finding finding = Finding.of(ConflictWords.MERGE_CONFLICT, place, EXACT.matcher(path).replaceFirst("$1"), words(path, one, other, base, region(place)),
+                remedy(path, one, other, base));
         return one.isPresent() && other.isPresent()
                 ? finding.withRelated(other.get().place(), "what " + ConflictWords.label(region(place), Which.LOWER) + " has") : finding;
     }
@@ -94,13 +100,30 @@ public final class ConflictedEntry {
             return "“" + exact.group(1) + "” is not the same in " + upper + " and in " + lower + "; it is a place that is not shown here.";
         }
         if (base.isPresent() && base.get().equals(text(one))) {
-            return "Only " + lower + " has changed “" + path + "”: " + said(text(one)) + " became " + said(text(other)) + ".";
+            return onlyOne(path, lower, text(one), text(other));
         }
         if (base.isPresent() && base.get().equals(text(other))) {
-            return "Only " + upper + " has changed “" + path + "”: " + said(text(other)) + " became " + said(text(one)) + ".";
+            return onlyOne(path, upper, text(other), text(one));
         }
         return "“" + path + "”: " + upper + " has " + said(text(one)) + ", " + lower + " has " + said(text(other))
-                + base.map(was -> "; before both it was " + said(was)).orElse("") + ".";
+                + base.map(was -> was.isEmpty() ? "; before both there was nothing" : "; before both it was " + said(was)).orElse("") + ".";
+    }
+
+    private static String onlyOne(String path, String side, Optional<String> before, Optional<String> after) {
+        if (before.isEmpty()) {
+            return "Only " + side + " has added “" + path + "”: " + said(after) + ".";
+        }
+        return after.isEmpty() ? "Only " + side + " has taken out “" + path + "”; it was " + said(before) + "."
+                : "Only " + side + " has changed “" + path + "”: " + said(before) + " became " + said(after) + ".";
+    }
+
+    /** Where both have added a member to a list, or one has added something, nothing need be given up. */
+    private static String remedy(String path, Optional<Given> one, Optional<Given> other, Optional<Optional<String>> base) {
+        boolean isNew = base.isPresent() && base.get().isEmpty();
+        if (one.isPresent() && other.isPresent()) {
+            return isNew && MEMBER.matcher(path).matches() ? KEEP_BOTH : CHOOSE;
+        }
+        return isNew ? KEEP_IT : CHOOSE;
     }
 
     private static String said(Optional<String> text) {

@@ -7,9 +7,13 @@ import exergue.source.text.SourceText;
 import java.util.Optional;
 import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
+import java.util.regex.Pattern;
 
 /** What the YAML library complains of, told to someone who knows coins and not YAML. */
 final class SyntaxFaults {
+
+    /** Spaces that are no break of a line, at the beginning of a value. */
+    private static final Pattern OTHER_SPACES = Pattern.compile("^\\p{Zs}+");
 
     private final SourceText source;
     private final Mark mark;
@@ -120,10 +124,7 @@ final class SyntaxFaults {
         String word = line.strip();
         int colon = word.indexOf(':');
         if (colon > 0 && colon + 1 < word.length() && word.charAt(colon + 1) != ' ') {
-            int column = line.codePointCount(0, line.indexOf(':')) + 1;
-            return fault(YamlCodes.NO_SPACE_AFTER_COLON, new Place(source.file(), context.getLine() + 1, column, 1),
-                    "“" + word + "” has no space after the colon.",
-                    "Write “" + word.substring(0, colon) + ": " + word.substring(colon + 1) + "”.");
+            return noSpace(context.getLine() + 1);
         }
         return fault(YamlCodes.NOT_YAML, at(context, source.restOfLine(context.getLine() + 1, context.getColumn() + 1)),
                 "“" + word + "” is neither a key with a value nor the rest of the line before.",
@@ -153,10 +154,20 @@ final class SyntaxFaults {
         if (colon <= 0 || colon + 1 >= word.length() || word.charAt(colon + 1) == ' ') {
             return null;
         }
-        int column = above.codePointCount(0, above.indexOf(':')) + 1;
-        return fault(YamlCodes.NO_SPACE_AFTER_COLON, new Place(source.file(), mark.getLine(), column, 1),
-                "“" + word + "” has no space after the colon.",
-                "Write “" + word.substring(0, colon) + ": " + word.substring(colon + 1) + "”.");
+        return noSpace(mark.getLine());
+    }
+
+    /** A no-break space after the colon looks like a space on every screen, so that one has to be told. */
+    private Finding noSpace(int number) {
+        String line = source.line(number);
+        int colon = line.indexOf(':');
+        String key = line.substring(0, colon).strip();
+        String value = line.substring(colon + 1).strip();
+        boolean other = Character.isSpaceChar(line.charAt(colon + 1));
+        return fault(YamlCodes.NO_SPACE_AFTER_COLON, new Place(source.file(), number, line.codePointCount(0, colon) + 1, 1),
+                other ? "After the colon of “" + key + "” stands a no-break space, which looks like a space and does not count as one."
+                        : "“" + line.strip() + "” has no space after the colon.",
+                (other ? "Delete it and type an ordinary space: “" : "Write “") + key + ": " + OTHER_SPACES.matcher(value).replaceFirst("") + "”.");
     }
 
     private Finding structure() {
@@ -167,6 +178,10 @@ final class SyntaxFaults {
             return fault(YamlCodes.TEXT_AFTER_QUOTE, at(mark, source.restOfLine(mark.getLine() + 1, mark.getColumn() + 1)),
                     "The quotation marks are closed before “" + rest(mark) + "”, and nothing may follow them.",
                     "If the text holds this mark itself, use the other kind around the whole: double marks around an apostrophe.");
+        }
+        if (before.endsWith(":") && (rest(mark).equals("-") || rest(mark).equals("?"))) {
+            return fault(YamlCodes.NOT_YAML, at(mark, 1), "“" + rest(mark) + "” cannot stand alone as a value.",
+                    "If there is no figure or word to give, delete the line, or write the reason in quotation marks: \"missing: why\".");
         }
         return before.isBlank() || before.strip().equals("-") ? indentation()
                 : fault(YamlCodes.NOT_YAML, at(mark, 1), "“" + rest(mark) + "” cannot stand here.",
