@@ -39,7 +39,7 @@ final class Unread {
     private static final Set<String> FOR_WANT_OF_OTHERS = Set.of("convention-never-used", "collection-never-used",
             "find-spot-never-used", "mint-never-used", "ruler-never-used", "type-without-coins", "work-never-cited",
             "group-value-of-no-coin", "picture-not-shown", "see-leads-nowhere", "count-contradicted", "count-not-borne-out",
-            "required-by-house", "excuse-without-cause");
+            "required-by-house", "excuse-without-cause", "broken-cross-reference");
 
     private final Set<String> files;
 
