@@ -1,6 +1,7 @@
 package exergue.proof;
 
 import com.sun.net.httpserver.Headers;
+import java.net.URI;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -21,10 +22,11 @@ final class Door {
         this.hosts = Set.of("127.0.0.1:" + port, "localhost:" + port, "[::1]:" + port);
     }
 
-    /** Empty if it may come in. */
-    Optional<Answer> refuse(String method, Headers headers) {
+    /** Empty if it may come in. @param asked what stands in the first line: a whole address names a host of its own there */
+    Optional<Answer> refuse(String method, URI asked, Headers headers) {
         List<String> host = headers.getOrDefault("Host", List.of());
-        if (host.size() != 1 || !hosts.contains(host.get(0))) {
+        boolean elsewhere = asked.getRawAuthority() != null && !hosts.contains(asked.getRawAuthority());
+        if (elsewhere || host.size() != 1 || !hosts.contains(host.get(0))) {
             return Optional.of(Answer.refusal(Answer.FORBIDDEN, "This proof is only for the machine it is made on."));
         }
         String site = headers.getFirst("Sec-Fetch-Site");

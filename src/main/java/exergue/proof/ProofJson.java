@@ -3,6 +3,7 @@ package exergue.proof;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import exergue.finding.Finding;
+import exergue.finding.Findings;
 import exergue.finding.Severity;
 import exergue.proof.Finder.Hit;
 import exergue.typeset.Area;
@@ -10,6 +11,7 @@ import exergue.typeset.DrawnPages.Line;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -86,7 +88,7 @@ final class ProofJson {
         Map<String, String> anchors = new HashMap<>();
         proof.entries().forEach(entry -> anchors.putIfAbsent(entry.place().file(), entry.anchor()));
         json.writeArrayFieldStart("findings");
-        for (Finding finding : proof.findings().all()) {
+        for (Finding finding : worstFirst(proof.findings())) {
             json.writeStartObject();
             json.writeStringField("severity", finding.severity().word());
             json.writeStringField("code", finding.code().id());
@@ -99,6 +101,11 @@ final class ProofJson {
             json.writeEndObject();
         }
         json.writeEndArray();
+    }
+
+    /** What keeps the book from being set is not to be looked for among notes. */
+    static List<Finding> worstFirst(Findings findings) {
+        return findings.all().stream().sorted(Comparator.comparing(Finding::severity).thenComparing(Comparator.naturalOrder())).toList();
     }
 
     static String leaf(Leaf leaf, List<Line> lines) {

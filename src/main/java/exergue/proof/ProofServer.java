@@ -60,7 +60,7 @@ public final class ProofServer implements AutoCloseable {
 
     private void answer(HttpExchange asked) throws IOException {
         try (asked) {
-            Optional<Answer> refused = door.refuse(asked.getRequestMethod(), asked.getRequestHeaders());
+            Optional<Answer> refused = door.refuse(asked.getRequestMethod(), asked.getRequestURI(), asked.getRequestHeaders());
             if (refused.isPresent()) {
                 send(refused.get(), asked);
             } else if (asked.getRequestURI().getPath().equals("/news")) {
