@@ -14,7 +14,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /** Small trees for tests: a sound one, and others that differ from it in a few files. */
-final class Trees {
+public final class Trees {
 
     private Trees() { }
 
@@ -49,7 +49,7 @@ final class Trees {
     }
 
     /** The sound tree, with the files of a folder laid over it. */
-    static Tree overlaid(Path folder) {
+    public static Tree overlaid(Path folder) {
         try (Stream<Path> paths = Files.walk(folder)) {
             Map<String, byte[]> files = soundBytes();
             for (Path path : paths.filter(Files::isRegularFile).toList()) {
