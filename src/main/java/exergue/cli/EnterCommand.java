@@ -115,7 +115,9 @@ final class EnterCommand implements Callable<Integer> {
         if (!look) {
             writeNew(plan, proposed.get().text());
         }
-        terminal.out().println(proposed.get().text());
+        if (!format.isForMachines()) {
+            terminal.out().println(proposed.get().text());
+        }
         format.print(report, (look ? "Nothing was written. " : plan + " was written. ") + "It says what " + proposed.get().known() + " of "
                 + HowMany.count(proposed.get().headings(), "column") + " hold. Look it over and complete it, then run the command again; "
                 + "nothing has been entered yet.", terminal);
@@ -149,7 +151,7 @@ final class EnterCommand implements Callable<Integer> {
         }
         boolean writes = sound && !look && !entered.files().isEmpty();
         if (writes) {
-            write(entered.files());
+            write(entered);
         }
         Report report = new Report(findings, new OverlaidTree(tree, new MemoryTree(shown)), source.toString());
         String lines = EnterText.of(entered, listed.name(), source.toString(), look, sound);
@@ -158,12 +160,18 @@ final class EnterCommand implements Callable<Integer> {
         return findings.hasErrors() ? ExitCode.SOURCE_ERRORS : ExitCode.CLEAN;
     }
 
-    private void write(Map<String, byte[]> files) throws IOException {
+    /** A new entry is never written over anything, not even over what has come there since the catalogue was read. */
+    private void write(Entered entered) throws IOException {
         try (Delivery delivery = new Delivery(source)) {
-            for (Map.Entry<String, byte[]> file : files.entrySet()) {
+            for (Map.Entry<String, byte[]> file : entered.made().entrySet()) {
+                delivery.writeNew(file.getKey(), file.getValue());
+            }
+            for (Map.Entry<String, byte[]> file : entered.changed().entrySet()) {
                 delivery.write(file.getKey(), file.getValue());
             }
             delivery.deliver();
+        } catch (FileAlreadyExistsException e) {
+            throw new UsageException("“" + e.getFile() + "” has come there while the list was read. Nothing was written; run the command again.");
         }
     }
 }

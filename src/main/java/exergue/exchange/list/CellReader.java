@@ -19,11 +19,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Cells to what they say: signs answered, words translated. Rows come in order, since some repeat what stands above them. */
 final class CellReader {
 
     private static final Set<ReadingFault> NO_FIGURE = Set.of(ReadingFault.EMPTY_READING, ReadingFault.UNCLEAR_ABSENCE);
+
+    /** What a spreadsheet shows for a formula that has gone wrong: #N/A, #REF!, #NAME?, #DIV/0!, in its language. */
+    private static final Pattern FORMULA = Pattern.compile("#[\\p{Lu}/0]{2,12}[!?]?");
 
     private final ListPlan plan;
     private final List<Column> columns;
@@ -54,7 +58,7 @@ final class CellReader {
     /** A further cell of the row, such as that of who measured, if it says something. */
     Optional<String> plain(Column column, SheetRow row) {
         SheetCell cell = row.cell(column.index());
-        return cell.isEmpty() ? Optional.empty() : Optional.of(cell.text());
+        return cell.isEmpty() ? Optional.empty() : Optional.of(column.translated(cell.text()));
     }
 
     private Optional<String> text(Column column, SheetCell cell) {
@@ -71,7 +75,8 @@ final class CellReader {
                 default -> reading ? Optional.of(answer.get()) : Optional.empty();
             };
         }
-        if (reading ? saysNoFigure(column, cell) : cell.text().codePoints().noneMatch(Character::isLetterOrDigit)) {
+        if (FORMULA.matcher(cell.text()).matches()
+                || (reading ? saysNoFigure(column, cell) : cell.text().codePoints().noneMatch(Character::isLetterOrDigit))) {
             boolean asked = (reading || !cell.isEmpty()) && !plan.everyRow().containsKey(column.holds().word());
             if (asked) {
                 unanswered.computeIfAbsent(List.of(sign, column.heading()), key -> new ArrayList<>()).add(cell);

@@ -107,6 +107,11 @@ public final class Entering {
     private void make(Draft draft) {
         String yaml = draft.entry().yaml() + "\n";
         String file = FileKind.COIN.where() + draft.id() + ".yaml";
+        if (source.has(file)) {
+            ofRows.add(ListCodes.COIN_TWICE, Spot.of(draft.row()), "The coin would be “" + draft.id() + "”, but " + file
+                    + " is there and has another id in it.", "Let that file be called after its id; the command check says how.");
+            return;
+        }
         made.put(file, Tidy.rewritten(yaml, FileKind.COIN).orElse(yaml).getBytes(StandardCharsets.UTF_8));
         rows.put(file, draft.row().number());
     }
@@ -118,7 +123,10 @@ public final class Entering {
         String text = new String(source.read(file), StandardCharsets.UTF_8);
         Optional<EntryNode> written = YamlReader.read(new SourceText(file, withoutMark(text).replace("\r\n", "\n")), new Notebook()).value()
                 .map(EntryNode::of);
-        Map<String, Map<Kind, Draft.Figure>> missing = new EntryComparison(draft, coin, written.orElse(new EntryNode.Keys(Map.of())), ofRows).look();
+        if (written.isEmpty()) {
+            return; // it cannot be read, and the check of the catalogue says so
+        }
+        Map<String, Map<Kind, Draft.Figure>> missing = new EntryComparison(draft, coin, written.get(), ofRows).look();
         if (missing.isEmpty()) {
             return;
         }

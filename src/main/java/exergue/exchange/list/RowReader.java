@@ -123,10 +123,19 @@ final class RowReader {
         Map<String, Map<Kind, Draft.Figure>> hands = new LinkedHashMap<>();
         plan.by().ifPresent(by -> hands.put(by.value(), new EnumMap<>(Kind.class)));
         taken.forEach((content, all) -> content.kind().ifPresent(kind -> all.forEach(one -> convention(row, one).ifPresent(convention ->
-                readings.text(kind, one, convention).ifPresent(text -> hands.computeIfAbsent(convention.id(),
-                        key -> new EnumMap<>(Kind.class)).put(kind, new Draft.Figure(text, one.spot())))))));
+                readings.text(kind, one, convention).ifPresent(text -> keep(new Draft.Figure(text, one.spot()), kind,
+                        hands.computeIfAbsent(convention.id(), key -> new EnumMap<>(Kind.class)), convention))))));
         hands.values().removeIf(Map::isEmpty);
         return hands;
+    }
+
+    private void keep(Draft.Figure figure, Kind kind, Map<Kind, Draft.Figure> hand, Convention convention) {
+        Draft.Figure before = hand.putIfAbsent(kind, figure);
+        if (before != null && !before.text().equals(figure.text())) {
+            findings.add(ListCodes.PLAN, figure.spot(), "two of " + convention.id(), "Of this coin the row has two figures for the " + kind.word()
+                    + " by “" + convention.id() + "”; the other is under “" + before.spot().heading() + "”.",
+                    "If two people measured, say under each column, or in the row, who; or leave one column out: left out.");
+        }
     }
 
     private Optional<Convention> convention(SheetRow row, Taken one) {

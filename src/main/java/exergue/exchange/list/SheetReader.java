@@ -18,6 +18,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -52,7 +53,7 @@ final class SheetReader {
                     + MOST_BYTES + " are read.", "Split it, or look whether it is the right file."));
             return Optional.empty();
         }
-        if (bytes.length > 3 && bytes[0] == 'P' && bytes[1] == 'K' && bytes[2] == 3) {
+        if (startsWith(bytes, 'P', 'K', 3) || startsWith(bytes, 0xD0, 0xCF, 0x11)) {
             notebook.add(Finding.of(ListCodes.NOT_A_TABLE, Place.ofFile(file), "", "The list is a spreadsheet, not a text file.",
                     "Open it in the program it was made with and save it as “CSV UTF-8”; then name that file."));
             return Optional.empty();
@@ -60,6 +61,11 @@ final class SheetReader {
         Decoded decoded = Decoded.of(bytes, file, layout.encoding());
         decoded.said().ifPresent(notebook::add);
         return decoded.text().flatMap(text -> sheet(text.replace('\u000B', ' '), decoded.shownEncoding()));
+    }
+
+    /** Packed files, such as spreadsheets are today, and the compound files they were before. */
+    private static boolean startsWith(byte[] bytes, int... first) {
+        return bytes.length > first.length && IntStream.range(0, first.length).allMatch(i -> (bytes[i] & 0xFF) == first[i]);
     }
 
     private Optional<Sheet> sheet(String decoded, String encoding) {

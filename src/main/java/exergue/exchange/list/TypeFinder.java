@@ -35,7 +35,9 @@ final class TypeFinder {
                 .flatMap(entry -> entry.getValue().stream()).toList();
         if (!own.isEmpty() || marks.isEmpty() && taken.containsKey(ColumnContent.TYPE)) {
             Taken said = taken.get(ColumnContent.TYPE).get(0);
-            return known(ColumnContent.TYPE, said).map(id -> new Taken(id, said.spot(), said.said(), said.ofRow()));
+            Optional<String> id = known(ColumnContent.TYPE, said);
+            id.ifPresent(type -> marks.forEach(mark -> agree(type, mark)));
+            return id.map(type -> new Taken(type, said.spot(), said.said(), said.ofRow()));
         }
         if (marks.isEmpty()) {
             findings.add(ListCodes.TYPE_UNCLEAR, RowFindings.Spot.of(row), "nothing", "Nothing says which type this coin is of.",
@@ -48,7 +50,7 @@ final class TypeFinder {
     private Optional<Taken> byMarks(List<Taken> marks) {
         List<Type> left = new ArrayList<>(catalogue.types());
         for (Taken mark : marks) {
-            Optional<String> id = mark.said().holds() == ColumnContent.TYPE_REFERENCE ? Optional.of(mark.text()) : known(mark.said().holds(), mark);
+            Optional<String> id = id(mark);
             if (id.isEmpty()) {
                 return Optional.empty();
             }
@@ -66,6 +68,18 @@ final class TypeFinder {
                 left.isEmpty() ? "Describe the type in types/, or mend the row."
                         : "Give the list a column that says which, with the id of the type: columns: {…: type}.");
         return Optional.empty();
+    }
+
+    /** Where a row names its type, what it says besides of its mint and the like must be so. */
+    private void agree(String id, Taken mark) {
+        Type type = catalogue.types().stream().filter(one -> one.id().value().equals(id)).findFirst().orElseThrow();
+        id(mark).filter(known -> !has(type, mark, known)).ifPresent(known -> findings.add(ListCodes.TYPE_UNCLEAR, mark.spot(), id + mark.text(),
+                "The row says that the type is “" + id + "”, and that its " + mark.said().holds().word() + " is “" + mark.text()
+                        + "”, which is not so in the catalogue.", "Mend the row, or the type, types/" + id + ".yaml."));
+    }
+
+    private Optional<String> id(Taken mark) {
+        return mark.said().holds() == ColumnContent.TYPE_REFERENCE ? Optional.of(mark.text()) : known(mark.said().holds(), mark);
     }
 
     private static boolean has(Type type, Taken mark, String id) {

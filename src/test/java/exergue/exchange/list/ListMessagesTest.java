@@ -74,6 +74,7 @@ class ListMessagesTest {
 
     private void theCells() {
         say("signs", "Inv;Wt;Axis;Prov\n7;-;;?\n8;-;6;x\n9;n/a;12;\n", PLAN + "  Axis: {holds: axis, unit: h}\n  Prov: provenance\n");
+        say("formulas that have gone wrong", "Inv;Wt;Prov\n7;#N/A;#BEZUG!\n", PLAN + "  Prov: provenance\n");
         say("figures that cannot be read", "Inv;Wt\n7;3.8.7\n8;three\n9;12 mm\n10;3,87\n11;3,88\n", PLAN);
         say("gr, in every row", "Inv;Wt\n7;59.7 gr\n8;59.8 gr\n9;59.9 gr\n", PLAN.replace(", unit: g", ""));
         say("no unit anywhere", "Inv;Th\n7;2.1\n8;2.2\n", PLAN.replace("Wt: {holds: weight, unit: g}", "Th: {holds: thickness, by: comma}"));
@@ -83,6 +84,10 @@ class ListMessagesTest {
         say("places", "Inv;Wt;Spot;No\n7;3.87;under the oak;1\n8;3.88;;2\n9;3.89;under the oak;3\n", PLAN + "  Spot: find-spot\n  No: find number\n");
         say("types", "Inv;Wt;Mint;Metal;Den\n7;3.87;Orvane;silver;\n8;3.88;Orvane;gold;\n9;3.89;Orvane;silver;obol\n10;3.9;Orvain;silver;\n11;3.9;;;\n",
                 PLAN.replace(", type: wheel-drachm", "") + "  Mint: mint\n  Metal: metal\n  Den: denomination\n");
+        say("a type, and a mint and a metal that are not its own", "Inv;Wt;Type;Mint;Metal\n7;3.87;wheel-drachm;Orvane;copper-alloy\n",
+                PLAN + "  Type: type\n  Mint: mint\n  Metal: metal\n");
+        say("two figures of one hand", "Inv;Wt;A;B;C\n7;;3.87;bench;3.88\n8;;3.87;bench;3.87\n", PLAN.replace("Wt: {holds: weight, unit: g}", "Wt: left out")
+                + "  A: {holds: weight, by-in: B}\n  C: {holds: weight, by: bench}\n");
         say("no id, twice the same, and an id that is none", "Inv;Wt\n;3.87\n8;3.88\n8;3.89\n", PLAN);
         say("ids of its own", "Inv;Wt\nTM 7;3.87\n", PLAN.replace("inventory number", "id").replace("{id}", "{id}"));
         say("a number, but of which collection", LIST, PLAN.replace("collection: town-museum, ", ""));
@@ -95,6 +100,9 @@ class ListMessagesTest {
         say("an id and a number of two coins", "Id;No;Wt;Axis;Th;O;Prov\nov-1;13;3.98;6;2.1;O1;x\n", plan);
         Map<String, String> catalogue = Lists.catalogue();
         catalogue.put("coins/ov-2.yaml", catalogue.get("coins/ov-2.yaml") + "also-measured: [{by: old-list, weight: 62 gr}]\n");
+        Map<String, String> named = Lists.catalogue();
+        named.put("coins/tm-7.yaml", named.get("coins/ov-2.yaml").replace("ov-2", "tm-8"));
+        say("a file of that name, with another coin in it", LIST.getBytes(StandardCharsets.UTF_8), PLAN, named, false);
         say("a list in brackets, to which no line can be added", "No;Wt\n13;4.01\n".getBytes(StandardCharsets.UTF_8),
                 PLAN.replace("Inv:", "No:").replace("town-museum", "cabinet"), catalogue, true);
     }
