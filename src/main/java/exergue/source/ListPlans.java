@@ -26,6 +26,6 @@ public final class ListPlans {
     public static Optional<ListPlan> read(Tree tree, String file, Catalogue catalogue, Notebook notebook) throws IOException {
         Desk desk = new Desk(notebook, new LinkedHashSet<>(tree.files()), catalogue.style().quotes(), catalogue.conventions(),
                 Language.of(catalogue.title().language().value()).orElse(Language.ENGLISH), List.of());
-        return new EntryReader(new TextReader(tree, notebook), notebook).read(FileKind.LIST, file, desk);
+        return new EntryReader(new TextReader(tree, notebook), notebook).read(FileKind.list(), file, desk);
     }
 }

@@ -58,7 +58,7 @@ public final class SourceReader {
 
     /** Sets up the tables of keys, which is otherwise done when the first file is read. */
     public static void getReady() {
-        FileKind.all();
+        FileKind.COIN.wanted();
     }
 
     /** @throws IOException if the disk fails, never because of what a file says */
@@ -156,9 +156,9 @@ public final class SourceReader {
     /** Nothing of them is in the book; they are looked at with the rest, so that a list can be entered when it comes again. */
     private void plansOfLists(Desk desk) throws IOException {
         for (String file : files) {
-            if (file.startsWith(FileKind.LIST.where()) && file.endsWith(".yaml")) {
+            if (file.startsWith(FileKind.LISTS) && file.endsWith(".yaml")) {
                 seen.add(file);
-                entries.read(FileKind.LIST, file, desk);
+                entries.read(FileKind.list(), file, desk);
             }
         }
     }

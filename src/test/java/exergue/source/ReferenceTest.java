@@ -76,7 +76,7 @@ class ReferenceTest {
             files.remove("chapters/introduction.md");
         }
         String path = kind == FileKind.COIN ? "coins/lk-0042.yaml" : kind == FileKind.TYPE ? "types/owl-drachm.yaml"
-                : kind == FileKind.LIST ? "lists/museum.yaml" : kind.where();
+                : kind == FileKind.list() ? "lists/museum.yaml" : kind.where();
         if (kind == FileKind.CONVENTIONS) {
             files.remove("coins/lk-1.yaml");
         }

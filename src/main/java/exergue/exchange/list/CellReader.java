@@ -31,11 +31,13 @@ final class CellReader {
 
     private final ListPlan plan;
     private final List<Column> columns;
+    private final List<String> headings;
     private final Map<Integer, String> above = new HashMap<>();
     private final Map<List<String>, List<SheetCell>> unanswered = new LinkedHashMap<>();
 
-    CellReader(ListPlan plan, List<Column> columns) {
+    CellReader(ListPlan plan, List<Column> columns, List<String> headings) {
         this.plan = plan;
+        this.headings = headings;
         this.columns = columns;
     }
 
@@ -44,7 +46,7 @@ final class CellReader {
         Map<ColumnContent, List<Taken>> taken = new EnumMap<>(ColumnContent.class);
         for (Column column : columns) {
             SheetCell cell = row.cell(column.index());
-            text(column, cell).ifPresent(text -> taken.computeIfAbsent(column.holds(), key -> new ArrayList<>())
+            text(column, cell).map(text -> withSecond(text, column, row)).ifPresent(text -> taken.computeIfAbsent(column.holds(), key -> new ArrayList<>())
                     .add(new Taken(text, Spot.of(cell, column.heading()), column.said(), true)));
         }
         plan.everyRow().forEach((word, value) -> {
@@ -53,6 +55,13 @@ final class CellReader {
                     new Taken(value.value(), Spot.of(row), ListColumn.of(content, value.place()), false))));
         });
         return taken;
+    }
+
+    /** Two diameters of a flan that is not round stand in two columns in many lists. */
+    private String withSecond(String text, Column column, SheetRow row) {
+        String second = column.said().hand().secondIn().map(heading -> headings.indexOf(heading.value())).filter(index -> index >= 0)
+                .map(index -> row.cell(index).text()).orElse("");
+        return second.codePoints().anyMatch(Character::isDigit) && text.codePoints().anyMatch(Character::isDigit) ? text + " x " + second : text;
     }
 
     /** A further cell of the row, such as that of who measured, if it says something. */

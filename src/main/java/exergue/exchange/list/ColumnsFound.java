@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** The columns of a sheet that the file beside it speaks of; and everything that does not fit between the two. */
 final class ColumnsFound {
@@ -58,7 +59,7 @@ final class ColumnsFound {
             ListColumn said = plan.columns().get(heading);
             if (said != null) {
                 columns.add(new Column(index, heading, said));
-            } else if (sheet.filled(index) > 0 && !namesHands(heading)) {
+            } else if (sheet.filled(index) > 0 && !isSpokenOf(heading)) {
                 unclaimed(heading, index);
             }
         }
@@ -68,8 +69,10 @@ final class ColumnsFound {
         type();
     }
 
-    private boolean namesHands(String heading) {
-        return plan.columns().values().stream().anyMatch(said -> said.hand().byIn().filter(in -> in.value().equals(heading)).isPresent());
+    /** True for a column that another column speaks of. */
+    private boolean isSpokenOf(String heading) {
+        return plan.columns().values().stream().flatMap(said -> Stream.of(said.hand().byIn(), said.hand().secondIn())).flatMap(Optional::stream)
+                .anyMatch(in -> in.value().equals(heading));
     }
 
     private void notThere(String heading, Place place, String path) {
@@ -88,8 +91,8 @@ final class ColumnsFound {
     }
 
     private void lookAt(Column column) {
-        column.said().hand().byIn().filter(in -> !sheet.headings().contains(in.value()))
-                .ifPresent(in -> notThere(in.value(), in.place(), "columns." + column.heading() + ".by-in"));
+        Stream.of(column.said().hand().byIn(), column.said().hand().secondIn()).flatMap(Optional::stream)
+                .filter(in -> !sheet.headings().contains(in.value())).forEach(in -> notThere(in.value(), in.place(), "columns." + column.heading()));
         boolean cites = column.holds() == ColumnContent.REFERENCE || column.holds() == ColumnContent.TYPE_REFERENCE;
         Optional<Written<String>> work = column.said().cited().work();
         if (cites && work.isEmpty()) {

@@ -60,7 +60,7 @@ public final class Proposal {
         ids();
         everyRow();
         signs();
-        List<String> sums = sheet.rows().stream().filter(RowReader::looksLikeSum).map(row -> row.first().orElseThrow().text()).distinct().toList();
+        List<String> sums = sheet.rows().stream().filter(RowReader::looksLikeSum).map(row -> row.first().orElseThrow().text().replaceAll("\\s+", " ")).distinct().toList();
         if (!sums.isEmpty()) {
             line("rows-left-out: [" + String.join(", ", sums.stream().map(EntryNode::plainOrQuoted).toList()) + "]");
             line("");

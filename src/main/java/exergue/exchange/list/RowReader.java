@@ -41,7 +41,7 @@ final class RowReader {
         this.plan = plan;
         this.sheet = sheet;
         columns.forEach(column -> byHeading.put(column.heading(), column));
-        this.cells = new CellReader(plan, columns);
+        this.cells = new CellReader(plan, columns, sheet.headings());
         this.readings = new ReadingCells(plan, findings);
         this.fields = new EntryFields(catalogue, new Names(catalogue), findings);
     }

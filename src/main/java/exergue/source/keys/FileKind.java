@@ -54,13 +54,17 @@ public record FileKind<T>(String name, String where, String about, Wanted<T> wan
     public static final FileKind<Type> TYPE = new FileKind<>("type", "types/", "One type, described once; coins point to it.",
             TypeKeys.BLOCK);
     public static final FileKind<Coin> COIN = new FileKind<>("coin", "coins/", "One coin.", CoinKeys.BLOCK);
-    public static final FileKind<ListPlan> LIST = new FileKind<>("list", "lists/",
-            "How a list of somebody else’s is read by the command enter: what its columns hold. It may also lie beside the list, "
-                    + "wherever that is.", ListKeys.BLOCK);
+    /** Where files of lists lie, if they lie in the tree. */
+    public static final String LISTS = "lists/";
+
+    /** How a list is read: set up only when somebody asks for it, since few runs do. */
+    public static FileKind<ListPlan> list() {
+        return ListKeys.FILE;
+    }
 
     /** In the order of the reference. */
     public static List<FileKind<?>> all() {
-        return List.of(CATALOGUE, HOUSE_STYLE, CONVENTIONS, WORKS, MINTS, RULERS, FIND_SPOTS, COLLECTIONS, INDEX, FORMER_NUMBERS, TYPE, COIN, LIST);
+        return List.of(CATALOGUE, HOUSE_STYLE, CONVENTIONS, WORKS, MINTS, RULERS, FIND_SPOTS, COLLECTIONS, INDEX, FORMER_NUMBERS, TYPE, COIN, list());
     }
 
     public boolean isFolder() {

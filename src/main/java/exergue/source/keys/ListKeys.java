@@ -41,6 +41,8 @@ final class ListKeys {
             AS_IT_STANDS.standIn());
     private static final Text<Written<String>> SIGN = new Text<>("sign", List.of(), "", false, AS_IT_STANDS.conversion(),
             AS_IT_STANDS.standIn());
+    private static final Text<Written<String>> WORD = new Text<>("word of the list", List.of(), "", false, AS_IT_STANDS.conversion(),
+            AS_IT_STANDS.standIn());
     private static final Text<Written<String>> ANSWER = new Text<>("answer", List.of(), "", false, ListKeys::answer,
             AS_IT_STANDS.standIn());
     private static final Text<Written<String>> CONTENT = Texts.choice(ColumnContent.words(), word -> word);
@@ -83,7 +85,11 @@ final class ListKeys {
                     + "same heading is “heading (2)”; one without a heading goes by its letter, “column F”.",
             "{Inv.: inventory number, Wt: {holds: weight, unit: g}, Remarks: left out}");
 
-    static final Block<ListPlan> BLOCK = KEYS.block(ListKeys::bind);
+    private static final Block<ListPlan> BLOCK = KEYS.block(ListKeys::bind);
+
+    static final FileKind<ListPlan> FILE = new FileKind<>("list", FileKind.LISTS,
+            "How a list of somebody else’s is read by the command enter: what its columns hold. It may also lie beside the list, "
+                    + "wherever that is.", BLOCK);
 
     private ListKeys() { }
 
@@ -100,6 +106,8 @@ final class ListKeys {
         Key<Optional<Written<String>>> by = keys.may("by", Texts.ID, "Who measured, where it is not who measured the rest.", "hallam-1931");
         Key<Optional<Written<String>>> byIn = keys.may("by-in", HEADING, "The heading of the column that says for each row who measured.",
                 "weighed by");
+        Key<Optional<Written<String>>> secondIn = keys.may("second-in", HEADING,
+                "For diameters: the heading of the column with the other diameter of a flan that is not round; both become 18 x 17 mm.", "Diam. 2");
         Key<Optional<Written<String>>> work = keys.may("work", Texts.WORK, "For references: the work, by its id.", "hallam-1931");
         Key<Written<Relation>> relation = keys.or("relation", Texts.oneOf(List.of(Relation.values()), Relation::words), "same type",
                 "For references: how what is cited relates to the coin.", "this coin");
@@ -107,12 +115,12 @@ final class ListKeys {
                 "What stands between several references, provenances or damages in one cell.", "';'");
         Key<Optional<Written<String>>> introducedBy = keys.may("introduced-by", AS_IT_STANDS,
                 "Words to go before the text of each cell, so that a reader of the note knows whose it is.", "'The Museum’s ticket:'");
-        Key<Map<String, Written<String>>> words = keys.or("words", new MapOf<>(AS_IT_STANDS, SIGN), "",
+        Key<Map<String, Written<String>>> words = keys.or("words", new MapOf<>(AS_IT_STANDS, WORD), "",
                 "Words of the list, and what they are in the catalogue.", "{AR: silver}");
         Key<Map<String, Written<String>>> signs = keys.or("signs", SIGNS, "", "Signs that mean something else in this column.",
                 "{empty: 'not applicable: uniface'}");
         return keys.block(f -> new ListColumn(ColumnContent.of(f.get(holds).value()).orElseThrow(),
-                new ListColumn.Hand(f.get(unit), f.get(by), f.get(byIn)),
+                new ListColumn.Hand(f.get(unit), f.get(by), f.get(byIn), f.get(secondIn)),
                 new ListColumn.Cited(f.get(work), new Written<>(f.get(relation).value().words(), f.get(relation).place())),
                 new ListColumn.CellText(f.get(splitAt), f.get(introducedBy), f.get(words)), f.get(signs), f.place()));
     }

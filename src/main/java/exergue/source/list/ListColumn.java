@@ -27,8 +27,10 @@ public record ListColumn(ColumnContent holds, Hand hand, Cited cited, CellText t
      * @param unit of a figure without one
      * @param by   id of a convention
      * @param byIn heading of the column that names the convention row by row
+     * @param secondIn heading of the column that has a second figure
      */
-    public record Hand(Optional<Written<String>> unit, Optional<Written<String>> by, Optional<Written<String>> byIn) { }
+    public record Hand(Optional<Written<String>> unit, Optional<Written<String>> by, Optional<Written<String>> byIn,
+                       Optional<Written<String>> secondIn) { }
 
     /** @param relation in the words of an entry */
     public record Cited(Optional<Written<String>> work, Written<String> relation) { }
@@ -46,7 +48,7 @@ public record ListColumn(ColumnContent holds, Hand hand, Cited cited, CellText t
 
     /** A column of which nothing is said but what it holds. */
     public static ListColumn of(ColumnContent holds, Place place) {
-        return new ListColumn(holds, new Hand(Optional.empty(), Optional.empty(), Optional.empty()),
+        return new ListColumn(holds, new Hand(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()),
                 new Cited(Optional.empty(), new Written<>("same type", place)),
                 new CellText(Optional.empty(), Optional.empty(), Map.of()), Map.of(), place);
     }

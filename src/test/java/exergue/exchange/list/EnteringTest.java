@@ -12,6 +12,8 @@ import exergue.files.MemoryTree;
 import exergue.files.Tree;
 import exergue.finding.Finding;
 import exergue.finding.Severity;
+import exergue.source.SourceReader;
+import exergue.source.text.Notebook;
 import exergue.source.tidy.Tidy;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -139,6 +141,25 @@ class EnteringTest {
         assertEquals(2, Lists.made(entered).split("from A", -1).length - 1, "the sign for “as above” repeats it once");
     }
 
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"18 | 17 | 18 x 17 mm", "18 | '' | 18 mm", "18 | - | 18 mm", "18,2 | 17 | 18.2 x 17 mm",
+        "18 mm | 17 mm | 18 mm x 17 mm"})
+    void twoDiametersInTwoColumnsBecomeOne(String first, String second, String written) {
+        Entered entered = enter("Inv;Wt;D;D\n7;4;" + first + ";" + second + "\n", "decimal-mark: comma\n" + PLAN
+                + "  D: {holds: diameter, unit: mm, second-in: D (2)}\n");
+        assertEquals("", Lists.shown(entered.findings().all()));
+        assertTrue(Lists.made(entered).contains("diameter: " + written + "\n"), Lists.made(entered));
+    }
+
+    @Test
+    void handsMayStandInTheRows() {
+        Entered entered = enter("Inv;Wt;Who\n7;3.87;JC\n8;3.88;museum\n9;3.89;\n", PLAN.replace("unit: g}", "unit: g, by-in: Who}")
+                + "  Who: {holds: left out, words: {jc: bench}}\n");
+        assertEquals("", Lists.shown(entered.findings().all()));
+        assertEquals(List.of("by: bench", "by: museum", "by: museum"), Lists.made(entered).lines().filter(line -> line.contains("by: "))
+                .map(line -> line.replaceAll(".*(by: [a-z]+).*", "$1")).toList());
+    }
+
     @Test
     void theTypeIsTheOnlyOneOfItsMintAndDenomination() {
         String plan = """
@@ -221,7 +242,7 @@ class EnteringTest {
     void whatIsProposedIsAsApproved() throws IOException {
         Proposal.Proposed proposed = Proposal.of(new NamedBytes("../my-museum.csv",
                 block(Files.readString(Path.of("docs/lists.md")), "my-museum.csv").getBytes(StandardCharsets.UTF_8)),
-                exergue.source.SourceReader.read(Lists.tree()).catalogue().orElseThrow(), new exergue.source.text.Notebook()).orElseThrow();
+                SourceReader.read(Lists.tree()).catalogue().orElseThrow(), new Notebook()).orElseThrow();
         Golden.check(Path.of("src/test/resources/golden/exchange/list/proposed.yaml"), proposed.text());
         assertEquals(8, proposed.known());
     }

@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import exergue.files.Tree;
 import exergue.finding.Finding;
+import exergue.finding.Severity;
+import exergue.source.SourceReader;
+import exergue.source.text.Notebook;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -106,7 +109,7 @@ class ListPropertiesTest {
     }
 
     private static String errors(Entered entered) {
-        return Lists.shown(entered.findings().all().stream().filter(one -> one.severity() == exergue.finding.Severity.ERROR).toList());
+        return Lists.shown(entered.findings().all().stream().filter(one -> one.severity() == Severity.ERROR).toList());
     }
 
     /** In an entry, or under a column that is left out, or named with its column, or with its row. */
@@ -133,6 +136,33 @@ class ListPropertiesTest {
                 String cell = row.get(column);
                 assertTrue(cell.isEmpty() || made.contains(cell) || leftOut || named, cell + "\n" + plan + made);
             }
+        }
+    }
+
+    /** Whatever stands over the columns and in them, what is proposed can be read, and lacks only what an author must say. */
+    @Property(tries = 150)
+    void whatIsProposedCanBeRead(@ForAll("tables") List<List<String>> cells, @ForAll("cells") String heading, @ForAll("cells") String other) {
+        List<List<String>> rows = numbered(cells);
+        rows.set(0, List.of("Inv. no.", "Wt (g)", "Axis", heading, other, heading, "Total"));
+        byte[] list = csv(rows, ';').getBytes(StandardCharsets.UTF_8);
+        Notebook notebook = new Notebook();
+        Optional<Proposal.Proposed> proposed = proposal(list, notebook);
+        if (proposed.isEmpty()) {
+            assertTrue(notebook.findings().hasErrors());
+            return;
+        }
+        List<String> allowed = proposed.get().known() == 0 ? List.of("missing-key") : List.of("list-file-incomplete", "list-column-unclaimed");
+        Entered entered = Lists.enter(list, proposed.get().text(), Lists.tree(), false);
+        assertEquals("", Lists.shown(entered.findings().all().stream().filter(one -> !allowed.contains(one.code().id())).toList()),
+                proposed.get().text());
+    }
+
+    private static Optional<Proposal.Proposed> proposal(byte[] list, Notebook notebook) {
+        try {
+            return Proposal.of(new NamedBytes("../museum.csv", list),
+                    SourceReader.read(Lists.tree()).catalogue().orElseThrow(), notebook);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 

@@ -13,6 +13,7 @@ import exergue.files.FolderTree;
 import exergue.files.MemoryTree;
 import exergue.files.SelectedTree;
 import exergue.files.Tree;
+import exergue.finding.Severity;
 import exergue.model.Catalogue;
 import exergue.model.Coin;
 import exergue.source.SourceReader;
@@ -64,7 +65,7 @@ class OwnTableTest {
     private static List<String> comesBack(Tree tree) throws IOException {
         Tree without = new SelectedTree(tree, path -> !path.startsWith("coins/"));
         Entered entered = Lists.enter(csv(tree).getBytes(StandardCharsets.UTF_8), plan(), without, false);
-        assertEquals(List.of(), entered.findings().all().stream().filter(one -> one.severity() == exergue.finding.Severity.ERROR).toList());
+        assertEquals(List.of(), entered.findings().all().stream().filter(one -> one.severity() == Severity.ERROR).toList());
         List<String> back = readings(Lists.after(without, entered), List.of());
         assertEquals(back, readings(tree, back), "all that came back stood there, hand by hand and letter by letter");
         return back;
