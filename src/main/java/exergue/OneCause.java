@@ -28,6 +28,8 @@ final class OneCause {
     private static final String NOT_AN_ID = "not-an-id";
 
     private final List<Finding> all;
+    /** Those that hold a figure against others; there are few, so that they may be looked through again and again. */
+    private final List<Finding> figures;
     private final Map<String, Finding> empty;
     private final Map<String, Finding> missing;
     private final Set<Place> noIds;
@@ -35,6 +37,8 @@ final class OneCause {
 
     private OneCause(Findings all) {
         this.all = all.all();
+        this.figures = all.all().stream().filter(finding -> AGAINST_ITS_TYPE.contains(finding.code().id()) || is(finding, AGAINST_ANOTHER_HAND))
+                .toList();
         this.empty = byPath(NO_VALUE);
         this.missing = byPath(NO_READING);
         this.noIds = places(finding -> is(finding, NOT_AN_ID));
@@ -66,7 +70,7 @@ final class OneCause {
 
     /** What is said of one of the two figures against its type. */
     private Optional<Finding> strangeFigure(Finding hands) {
-        return all.stream().filter(finding -> AGAINST_ITS_TYPE.contains(finding.code().id()) && concerns(hands, finding)).findFirst();
+        return figures.stream().filter(finding -> AGAINST_ITS_TYPE.contains(finding.code().id()) && concerns(hands, finding)).findFirst();
     }
 
     private static boolean concerns(Finding hands, Finding strange) {
@@ -105,15 +109,14 @@ final class OneCause {
     }
 
     private boolean isToldBetter(Finding instrument) {
-        return all.stream().anyMatch(finding -> finding.path().equals(instrument.path())
+        return figures.stream().anyMatch(finding -> finding.path().equals(instrument.path())
                 && finding.place().file().equals(instrument.place().file())
-                && finding.place().line() == instrument.place().line()
-                && (AGAINST_ITS_TYPE.contains(finding.code().id()) || is(finding, AGAINST_ANOTHER_HAND)));
+                && finding.place().line() == instrument.place().line());
     }
 
     private Finding withOtherHands(Finding strange) {
         List<Finding.Related> related = new ArrayList<>(strange.related());
-        for (Finding hands : all) {
+        for (Finding hands : figures) {
             if (is(hands, AGAINST_ANOTHER_HAND) && concerns(hands, strange)) {
                 hands.related().stream().filter(other -> !other.place().equals(strange.place())).forEach(related::add);
                 if (!hands.place().equals(strange.place())) {

@@ -137,10 +137,7 @@ final class EnterCommand implements Callable<Integer> {
     private int enter(NamedBytes listed, NamedBytes planned, Catalogue catalogue, Tree tree) throws IOException {
         Entered entered = Entering.of(listed, planned, catalogue, tree, addFigures);
         Map<String, byte[]> shown = new LinkedHashMap<>(entered.files());
-        shown.put(planned.path(), planned.bytes());
-        if (!entered.shown().isEmpty()) {
-            shown.put(listed.path(), entered.shown().getBytes(StandardCharsets.UTF_8));
-        }
+        entered.shown().forEach((path, text) -> shown.put(path, text.getBytes(StandardCharsets.UTF_8)));
         Findings findings = entered.findings();
         boolean sound = !findings.hasErrors();
         if (sound) {

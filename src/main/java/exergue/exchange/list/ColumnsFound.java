@@ -10,12 +10,12 @@ import exergue.source.list.ListCodes;
 import exergue.source.list.ListColumn;
 import exergue.source.list.ListPlan;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 
 /** The columns of a sheet that the file beside it speaks of; and everything that does not fit between the two. */
@@ -24,6 +24,7 @@ final class ColumnsFound {
     private final Sheet sheet;
     private final ListPlan plan;
     private final Catalogue catalogue;
+    private final Names names;
     private final List<Finding> findings = new ArrayList<>();
     private final List<Column> columns = new ArrayList<>();
 
@@ -31,6 +32,7 @@ final class ColumnsFound {
         this.sheet = sheet;
         this.plan = plan;
         this.catalogue = catalogue;
+        this.names = new Names(catalogue);
     }
 
     static ColumnsFound of(Sheet sheet, ListPlan plan, Catalogue catalogue) {
@@ -64,6 +66,7 @@ final class ColumnsFound {
             }
         }
         columns.forEach(this::lookAt);
+        plan.everyRow().forEach((word, value) -> ColumnContent.of(word).ifPresent(content -> lookAt(content, value)));
         twoOfOne();
         ids();
         type();
@@ -93,6 +96,7 @@ final class ColumnsFound {
     private void lookAt(Column column) {
         Stream.of(column.said().hand().byIn(), column.said().hand().secondIn()).flatMap(Optional::stream)
                 .filter(in -> !sheet.headings().contains(in.value())).forEach(in -> notThere(in.value(), in.place(), "columns." + column.heading()));
+        column.said().text().words().values().forEach(name -> lookAt(column.holds(), name));
         boolean cites = column.holds() == ColumnContent.REFERENCE || column.holds() == ColumnContent.TYPE_REFERENCE;
         Optional<Written<String>> work = column.said().cited().work();
         if (cites && work.isEmpty()) {
@@ -114,7 +118,15 @@ final class ColumnsFound {
         }
     }
 
-    private void unknown(Written<String> id, String what, Set<String> known) {
+    /** What is to be the name of something in the catalogue must be one. */
+    private void lookAt(ColumnContent content, Written<String> name) {
+        Collection<String> known = names.of(content);
+        if (Names.HAS.contains(content) && names.id(content, name.value()).isEmpty()) {
+            unknown(name, content.word() + " that the catalogue knows", known);
+        }
+    }
+
+    private void unknown(Written<String> id, String what, Collection<String> known) {
         findings.add(Finding.of(ListCodes.UNKNOWN_WORD, id.place(), "", "“" + id.value() + "” is no " + what + ".",
                 NearMiss.of(id.value(), known).map(near -> "Did you mean “" + near + "”? ").orElse("")
                         + (known.isEmpty() ? "There is none yet." : "There are “" + String.join("”, “", known) + "”.")));

@@ -13,16 +13,17 @@ import java.util.Optional;
  * @param changed  entries to which figures are added, whole
  * @param rows     by the path of each entry, new or there: the row of the sheet that is its coin
  * @param look     at the list, for a summary; empty where it could not be read
- * @param shown    the list as it may be shown, without its find-spots
+ * @param shown    the list and the file beside it as they may be shown, without find-spots, by their paths
  * @param findings on the list and the file beside it
  */
 public record Entered(Map<String, byte[]> made, Map<String, byte[]> changed, Map<String, Integer> rows, Optional<Look> look,
-                      String shown, Findings findings) {
+                      Map<String, String> shown, Findings findings) {
 
     public Entered {
         made = Collections.unmodifiableMap(new LinkedHashMap<>(made));
         changed = Collections.unmodifiableMap(new LinkedHashMap<>(changed));
         rows = Collections.unmodifiableMap(new LinkedHashMap<>(rows));
+        shown = Collections.unmodifiableMap(new LinkedHashMap<>(shown));
     }
 
     /**
@@ -38,7 +39,7 @@ public record Entered(Map<String, byte[]> made, Map<String, byte[]> changed, Map
      */
     public record Look(String how, int headingsRow, int above, int leftOut, int coins, int there, int without) { }
 
-    static Entered nothing(Findings findings, String shown) {
+    static Entered nothing(Findings findings, Map<String, String> shown) {
         return new Entered(Map.of(), Map.of(), Map.of(), Optional.empty(), shown, findings);
     }
 

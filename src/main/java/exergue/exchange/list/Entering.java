@@ -63,12 +63,14 @@ public final class Entering {
         Optional<Sheet> sheet = plan.flatMap(said -> SheetReader.read(list.bytes(), list.path(), said.layout(), notebook));
         findings.addAll(notebook.findings().all());
         if (sheet.isEmpty() || notebook.findings().hasErrors()) {
-            return Entered.nothing(Findings.of(findings), "");
+            String shownPlan = new String(planned.bytes(), StandardCharsets.UTF_8);
+            return Entered.nothing(Findings.of(findings), Map.of(planned.path(), plan.map(said -> Hidden.in(shownPlan, said)).orElse(shownPlan)));
         }
         ColumnsFound columns = ColumnsFound.of(sheet.get(), plan.get(), catalogue);
         findings.addAll(columns.findings());
-        String shown = Hidden.in(sheet.get(), columns.columns().stream().filter(column -> column.holds() == ColumnContent.FIND_SPOT)
-                .map(Column::index).toList());
+        Map<String, String> shown = Map.of(list.path(), Hidden.in(sheet.get(), columns.columns().stream()
+                .filter(column -> column.holds() == ColumnContent.FIND_SPOT).map(Column::index).toList()),
+                planned.path(), Hidden.in(new String(planned.bytes(), StandardCharsets.UTF_8), plan.get()));
         if (Findings.of(columns.findings()).hasErrors()) {
             return Entered.nothing(Findings.of(findings), shown);
         }

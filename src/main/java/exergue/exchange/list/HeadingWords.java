@@ -23,8 +23,8 @@ final class HeadingWords {
                     + "|accession number|reg no|registration number|museum no|museum number|no inv|n inv|inventaire|no d inventaire"
                     + "|numero d inventaire|inv nr|invnr|inventarnr|inventarnummer|inventar|inventario|numero di inventario|num inv"),
             Map.entry(ColumnContent.WEIGHT, "wt|weight|mass|poids|pds|masse|gew|gewicht|peso"),
-            Map.entry(ColumnContent.DIAMETER, "diam|diameter|dm|dia|diametre|module|durchmesser|durchm|diametro"),
-            Map.entry(ColumnContent.AXIS, "axis|die axis|axe|axe des coins|orientation|stempelstellung|stempelst|stst|asse|asse di conio"),
+            Map.entry(ColumnContent.DIAMETER, "diam|diameter|dm|dia|ø|diametre|module|durchmesser|durchm|diametro"),
+            Map.entry(ColumnContent.AXIS, "axis|die axis|axe|axe des coins|orientation|stempelstellung|stempelst|stst|stempelachse|asse|asse di conio"),
             Map.entry(ColumnContent.THICKNESS, "thickness|epaisseur|dicke|spessore"),
             Map.entry(ColumnContent.DENSITY, "density|specific gravity|sg|densite|dichte|densita|peso specifico"),
             Map.entry(ColumnContent.MINT, "mint|atelier|munzstatte|muenzstaette|mzst|pragestatte|zecca"),

@@ -1,7 +1,11 @@
 package exergue.exchange.list;
 
+import exergue.source.list.ColumnContent;
+import exergue.source.list.ListColumn;
+import exergue.source.list.ListPlan;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** A list as its lines may be shown beside findings: cells that may name the very place of a find are dotted out. */
 final class Hidden {
@@ -20,6 +24,19 @@ final class Hidden {
             }
         }
         return String.join("\n", lines);
+    }
+
+    /** The file beside a list, without the words of the list for its find-spots. */
+    static String in(String file, ListPlan plan) {
+        String shown = file;
+        for (ListColumn column : plan.columns().values()) {
+            if (column.holds() == ColumnContent.FIND_SPOT) {
+                for (String words : column.text().words().keySet()) {
+                    shown = shown.replaceAll("(?<![\\p{L}\\p{N}])" + Pattern.quote(words) + "(?![\\p{L}\\p{N}])", dots(words));
+                }
+            }
+        }
+        return shown;
     }
 
     private static void hide(SheetCell cell, List<String> lines) {

@@ -7,15 +7,21 @@ import exergue.source.list.ColumnContent;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** By which names the catalogue knows its mints, types, collections and the like; capitals do not matter. */
 final class Names {
+
+    /** What goes by a name of the catalogue. */
+    static final Set<ColumnContent> HAS = EnumSet.of(ColumnContent.MINT, ColumnContent.RULER, ColumnContent.METAL, ColumnContent.DENOMINATION,
+            ColumnContent.TYPE, ColumnContent.COLLECTION, ColumnContent.FIND_SPOT, ColumnContent.DAMAGE);
 
     private final Map<ColumnContent, Map<String, String>> ids = new EnumMap<>(ColumnContent.class);
     private final Map<ColumnContent, Collection<String>> offered = new EnumMap<>(ColumnContent.class);

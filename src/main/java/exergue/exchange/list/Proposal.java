@@ -55,6 +55,9 @@ public final class Proposal {
         line("# How the list " + list + " is read. Look over every line: the headings were only compared with words that are common");
         line("# in the trade, and what only you can say stands after a #. When it is right, run the command enter again.");
         line("# Found: " + sheet.how() + ", headings in row " + sheet.headingsRow() + ".");
+        if (sheet.how().startsWith("Windows")) {
+            line("# encoding: windows-1252");
+        }
         line("");
         hands();
         ids();

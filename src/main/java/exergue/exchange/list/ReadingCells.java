@@ -64,10 +64,12 @@ final class ReadingCells {
         String where = plan.columns().isEmpty() ? "" : " In a whole column of such figures: unit: under the column, or the units, gr: and "
                 + "decimal-mark: of the convention.";
         boolean ofColumn = OF_THE_COLUMN.contains(remark.fault());
+        String sign = taken.text().codePoints().anyMatch(Character::isDigit) ? "" : " If the list means by it that there is no figure, answer it "
+                + "under signs: {" + EntryNode.plainOrQuoted(taken.text()) + ": 'missing: why'}; if it means one, under words: of the column.";
         RowFindings.Spot spot = new RowFindings.Spot(taken.spot().row(), taken.spot().heading(),
                 remark.length() > 0 ? taken.spot().place().within(remark.offset(), remark.length()) : taken.spot().place());
-        findings.add(Readings.code(remark.fault()), spot, ofColumn ? "column" : "row " + spot.row(), remark.what(),
-                remark.remedy() + (ofColumn ? where : ""));
+        findings.add(Readings.code(remark.fault()), spot, ofColumn ? "column" : taken.text(), remark.what(),
+                remark.remedy() + (ofColumn ? where : sign));
     }
 
     private static Convention withComma(Convention c, boolean comma) {

@@ -181,10 +181,13 @@ class EnteringTest {
     @Test
     void placesAreNeverWrittenQuotedOrShown() {
         Entered entered = enter("Inv;Wt;Spot\n7;3.87;below the third spring\n8;x;\"by the \"\"old\"\" mill,\nleft bank\"\n",
+                PLAN + "  Spot: {holds: find-spot, words: {the brook: harbr}}\n");
+        Entered named = enter("Inv;Wt;Spot\n7;3.87;below the third spring\n8;x;\"by the \"\"old\"\" mill,\nleft bank\"\n",
                 PLAN + "  Spot: find-spot\n");
-        String all = Lists.shown(entered.findings().all()) + entered.shown() + Lists.made(entered);
-        assertAll(() -> assertTrue(Lists.codes(entered).contains("list-unknown-word")),
-                () -> assertFalse(all.contains("spring") || all.contains("mill") || all.contains("bank"), all));
+        String all = Lists.shown(entered.findings().all()) + entered.shown() + Lists.made(entered) + Lists.shown(named.findings().all())
+                + named.shown() + Lists.made(named);
+        assertAll(() -> assertTrue(Lists.codes(entered).contains("list-unknown-word") && Lists.codes(named).contains("list-unknown-word")),
+                () -> assertFalse(all.contains("spring") || all.contains("brook") || all.contains("mill") || all.contains("bank"), all));
     }
 
     @Test

@@ -63,6 +63,8 @@ class ListMessagesTest {
         say("a heading that is not there, and so a column that goes nowhere", LIST, PLAN.replace("Wt:", "Wgt:"));
         say("columns that nobody claims", "Inv;Wt;Tray;Seen by;\n7;3.87;A;;x\n8;3.88;B;X;\n", PLAN);
         say("nothing said of ids, hands and types", LIST, "columns:\n  Inv: inventory number\n  Wt: weight\n");
+        say("names that are none of the catalogue", "Inv;Wt;Metal\n7;3.87;AR\n", PLAN.replace("town-museum", "town-musem")
+                + "  Metal: {holds: metal, words: {AR: silvre}}\n");
         say("a pattern of which nothing is known", LIST, PLAN.replace("{inventory number}", "{inventory no}"));
         say("a pattern without braces", LIST, PLAN.replace("{inventory number}", "x"));
         say("a convention and a work that are not declared", "Inv;Wt;Ref;No\n7;3.87;12;1\n",
@@ -75,7 +77,7 @@ class ListMessagesTest {
     private void theCells() {
         say("signs", "Inv;Wt;Axis;Prov\n7;-;;?\n8;-;6;x\n9;n/a;12;\n", PLAN + "  Axis: {holds: axis, unit: h}\n  Prov: provenance\n");
         say("formulas that have gone wrong", "Inv;Wt;Prov\n7;#N/A;#BEZUG!\n", PLAN + "  Prov: provenance\n");
-        say("figures that cannot be read", "Inv;Wt\n7;3.8.7\n8;three\n9;12 mm\n10;3,87\n11;3,88\n", PLAN);
+        say("figures that cannot be read", "Inv;Wt\n7;3.8.7\n8;three\n9;12 mm\n10;3,87\n11;3,88\n12;three\n", PLAN);
         say("gr, in every row", "Inv;Wt\n7;59.7 gr\n8;59.8 gr\n9;59.9 gr\n", PLAN.replace(", unit: g", ""));
         say("no unit anywhere", "Inv;Th\n7;2.1\n8;2.2\n", PLAN.replace("Wt: {holds: weight, unit: g}", "Th: {holds: thickness, by: comma}"));
         say("hands row by row", "Inv;Wt;By\n7;3.87;bench\n8;3.88;benhc\n9;3.89;\n", PLAN.replace("unit: g", "unit: g, by-in: By"));
