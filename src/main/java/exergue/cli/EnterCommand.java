@@ -96,7 +96,7 @@ final class EnterCommand implements Callable<Integer> {
         }
         Tree beside = new FolderTree(absolute.getParent());
         String name = absolute.getFileName().toString();
-        return beside.has(name) ? Optional.of(new NamedBytes(seen(absolute), beside.read(name))) : Optional.empty();
+        return beside.has(name) ? Optional.of(new NamedBytes(seen(absolute), beside.start(name, NamedBytes.MOST + 1))) : Optional.empty();
     }
 
     private String seen(Path file) {

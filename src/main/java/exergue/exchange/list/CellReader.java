@@ -78,11 +78,7 @@ final class CellReader {
         Optional<String> answer = column.answer(sign, plan);
         boolean reading = column.holds().kind().isPresent();
         if (answer.isPresent()) {
-            return switch (answer.get()) {
-                case "left out" -> Optional.empty();
-                case "as above" -> Optional.ofNullable(above.get(column.index()));
-                default -> reading ? Optional.of(answer.get()) : Optional.empty();
-            };
+            return answered(answer.get(), column);
         }
         if (FORMULA.matcher(cell.text()).matches()
                 || (reading ? saysNoFigure(column, cell) : cell.text().codePoints().noneMatch(Character::isLetterOrDigit))) {
@@ -90,11 +86,23 @@ final class CellReader {
             if (asked) {
                 unanswered.computeIfAbsent(List.of(sign, column.heading()), key -> new ArrayList<>()).add(cell);
             }
+            above.remove(column.index());
             return Optional.empty();
         }
         String text = column.translated(cell.text());
         above.put(column.index(), text);
         return Optional.of(text);
+    }
+
+    /** What a sign means; a sign below it that means “as above” repeats that too. */
+    private Optional<String> answered(String answer, Column column) {
+        if (!answer.equals(ListPlan.AS_ABOVE)) {
+            above.remove(column.index());
+            if (!answer.equals(ListPlan.LEFT_OUT) && column.holds().kind().isPresent()) {
+                above.put(column.index(), answer);
+            }
+        }
+        return Optional.ofNullable(above.get(column.index()));
     }
 
     private static boolean saysNoFigure(Column column, SheetCell cell) {

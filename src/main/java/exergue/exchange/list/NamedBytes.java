@@ -7,6 +7,9 @@ package exergue.exchange.list;
  */
 public record NamedBytes(String path, byte[] bytes) {
 
+    /** Larger than any list of coins. */
+    public static final int MOST = 32 << 20;
+
     /** Without its folders. */
     public String name() {
         return path.substring(path.lastIndexOf('/') + 1);

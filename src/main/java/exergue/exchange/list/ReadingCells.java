@@ -1,5 +1,6 @@
 package exergue.exchange.list;
 
+import exergue.finding.Place;
 import exergue.measure.Convention;
 import exergue.measure.Kind;
 import exergue.measure.Parsed;
@@ -66,8 +67,10 @@ final class ReadingCells {
         boolean ofColumn = OF_THE_COLUMN.contains(remark.fault());
         String sign = taken.text().codePoints().anyMatch(Character::isDigit) ? "" : " If the list means by it that there is no figure, answer it "
                 + "under signs: {" + EntryNode.plainOrQuoted(taken.text()) + ": 'missing: why'}; if it means one, under words: of the column.";
+        Place cell = taken.spot().place();
+        boolean within = remark.length() > 0 && remark.offset() + remark.length() <= cell.length(); // and not in a unit of the column
         RowFindings.Spot spot = new RowFindings.Spot(taken.spot().row(), taken.spot().heading(),
-                remark.length() > 0 ? taken.spot().place().within(remark.offset(), remark.length()) : taken.spot().place());
+                within ? cell.within(remark.offset(), remark.length()) : cell);
         findings.add(Readings.code(remark.fault()), spot, ofColumn ? "column" : taken.text(), remark.what(),
                 remark.remedy() + (ofColumn ? where : sign));
     }

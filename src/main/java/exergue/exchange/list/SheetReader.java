@@ -26,9 +26,6 @@ import org.apache.commons.csv.CSVRecord;
 /** Bytes of a list to rows and cells with their places (RFC 4180, but for what parts the cells). */
 final class SheetReader {
 
-    /** Larger than any list of coins. In bytes. */
-    static final int MOST_BYTES = 32 << 20;
-
     /** How many rows are looked at to find the headings. */
     private static final int LOOKED_AT = 100;
 
@@ -48,9 +45,9 @@ final class SheetReader {
     }
 
     private Optional<Sheet> read(byte[] bytes) {
-        if (bytes.length > MOST_BYTES) {
-            notebook.add(Finding.of(ListCodes.TOO_LARGE, Place.ofFile(file), "", "The list has " + bytes.length + " bytes; no more than "
-                    + MOST_BYTES + " are read.", "Split it, or look whether it is the right file."));
+        if (bytes.length > NamedBytes.MOST) {
+            notebook.add(Finding.of(ListCodes.TOO_LARGE, Place.ofFile(file), "", "The list has more than " + NamedBytes.MOST
+                    + " bytes, and is not read.", "Split it, or look whether it is the right file."));
             return Optional.empty();
         }
         if (startsWith(bytes, 'P', 'K', 3) || startsWith(bytes, 0xD0, 0xCF, 0x11)) {

@@ -151,6 +151,15 @@ class EnteringTest {
         assertTrue(Lists.made(entered).contains("diameter: " + written + "\n"), Lists.made(entered));
     }
 
+    /** The cell above, whatever it said: a sign that repeats never reaches over one that says there is no figure. */
+    @Test
+    void asAboveRepeatsAlsoWhatIsMissing() {
+        Entered entered = enter("Inv;Wt\n1;3.87\n2;do.\n3;-\n4;do.\n5;?\n6;do.\n", "signs: {'-': 'missing: not weighed', do.: as above, '?': left out}\n" + PLAN);
+        assertEquals("", Lists.codes(entered));
+        assertEquals(List.of("3.87 g", "3.87 g", "missing: not weighed", "missing: not weighed"), Lists.made(entered).lines()
+                .filter(line -> line.contains("weight:")).map(line -> line.replaceAll(".*weight: |'|}", "")).toList());
+    }
+
     @Test
     void handsMayStandInTheRows() {
         Entered entered = enter("Inv;Wt;Who\n7;3.87;JC\n8;3.88;museum\n9;3.89;\n", PLAN.replace("unit: g}", "unit: g, by-in: Who}")

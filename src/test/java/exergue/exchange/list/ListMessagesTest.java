@@ -52,7 +52,7 @@ class ListMessagesTest {
         say("Greek in Windows-1253", "Inv;Wt;Αθήνα\n7;3.87;\n".getBytes(Charset.forName("windows-1253")), PLAN, Lists.catalogue(), false);
         say("another encoding than the one that is named", "Inv;Wt;Münze\n7;3.87;\n".getBytes(Charset.forName("windows-1252")),
                 "encoding: utf-8\n" + PLAN, Lists.catalogue(), false);
-        say("far too large", new byte[SheetReader.MOST_BYTES + 1], PLAN, Lists.catalogue(), false);
+        say("far too large", new byte[NamedBytes.MOST + 1], PLAN, Lists.catalogue(), false);
         say("a comma too many", "Inv,Wt\n7,3,87\n8,3.88\n9,3.89\n", PLAN);
         say("sums", LIST + "Total: ;3.87\n", PLAN);
     }
