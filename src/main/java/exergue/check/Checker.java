@@ -16,6 +16,7 @@ import exergue.check.rules.ConventionWithoutDirection;
 import exergue.check.rules.ConventionWithoutHand;
 import exergue.check.rules.ConventionWithoutInstrument;
 import exergue.check.rules.DamageListedTwice;
+import exergue.check.rules.DateOutsideMint;
 import exergue.check.rules.DateOutsideRuler;
 import exergue.check.rules.DensityBeyondAlloy;
 import exergue.check.rules.DiameterMeaningNotSaid;
@@ -27,6 +28,7 @@ import exergue.check.rules.FindNumberUsedTwice;
 import exergue.check.rules.FindSpotNeverUsed;
 import exergue.check.rules.GroupValueOfNoCoin;
 import exergue.check.rules.HandsDisagree;
+import exergue.check.rules.HoardClosedBeforeCoin;
 import exergue.check.rules.IdUsedTwice;
 import exergue.check.rules.LegendNearType;
 import exergue.check.rules.LimitsReversed;
@@ -90,6 +92,7 @@ public final class Checker {
             new WeightCountsWithoutNeed(),
             new ConventionWithoutHand(), new ConventionWithoutInstrument(), new ConventionWithoutDirection(),
             new ConventionNeverUsed(),
+            new DateOutsideMint(), new HoardClosedBeforeCoin(),
             new DateOutsideRuler(), new EraDateDisagrees(), new ProvenanceOutOfOrder(),
             new SidesNotDescribed(), new LimitsReversed(), new PhotographWithoutWidth(),
             new TypeWithoutCoins(), new GroupValueOfNoCoin(), new MintNeverUsed(),

@@ -59,7 +59,7 @@ final class EntriesMaker {
     private MintHeading mint(String id) {
         Optional<Mint> mint = Optional.ofNullable(catalogue.mints().get(id));
         return new MintHeading(Anchors.mint(id), mint.map(m -> m.name().value()).orElse(id),
-                note(mint.flatMap(Mint::note)));
+                mint.flatMap(Mint::dates).map(new DateWords(catalogue.style())::of), note(mint.flatMap(Mint::note)));
     }
 
     private RulerHeading ruler(String mint, String id) {

@@ -11,7 +11,7 @@ public sealed interface EntryBlock {
     /** Anchor, unique in the book. */
     String id();
 
-    record MintHeading(String id, String name, List<Inline> note) implements EntryBlock {
+    record MintHeading(String id, String name, Optional<String> dates, List<Inline> note) implements EntryBlock {
         public MintHeading {
             note = List.copyOf(note);
         }

@@ -74,6 +74,7 @@ public enum BookWord {
     BY_CONTEXT("by context", "par contexte", "nach Fundzusammenhang", "per contesto"),
     WITH_OTHER_FINDS("compared with other finds", "comparaison avec d’autres trouvailles", "verglichen mit anderen Funden",
             "a confronto con altri ritrovamenti"),
+    CLOSING_DATE("Closing date", "Date de clôture", "Schlussdatum", "Data di chiusura"),
     MINT("Mint", "Atelier", "Münzstätte", "Zecca"),
     PERIOD("Period", "Période", "Zeitabschnitt", "Periodo"),
     DENOMINATION("Denomination", "Dénomination", "Nominal", "Nominale"),

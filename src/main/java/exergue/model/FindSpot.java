@@ -1,5 +1,6 @@
 package exergue.model;
 
+import exergue.dating.Dating;
 import java.util.Optional;
 
 /**
@@ -9,10 +10,12 @@ import java.util.Optional;
  * @param exact  exact place; never printed unless {@code mayPrint}
  * @param kind     how the coins came to light; empty where the file does not say
  * @param mayPrint true only where the file itself allows the exact place to be printed
+ * @param closed   when the hoard was closed: nothing came to it later
  * @param compared what other finds its periods are compared with
  */
 public record FindSpot(Written<String> id, Written<String> name, Optional<Written<String>> exact,
-                       boolean mayPrint, Optional<Written<Kind>> kind, Optional<FindsElsewhere> compared) {
+                       boolean mayPrint, Optional<Written<Kind>> kind, Optional<Written<Dating>> closed,
+                       Optional<FindsElsewhere> compared) {
 
     public enum Kind {
         HOARD("hoard"), EXCAVATION("excavation"), SINGLE_FINDS("single finds"), SURVEY("survey");

@@ -84,6 +84,7 @@ final class EntryValues {
             if (block instanceof EntryBlock.MintHeading mint) {
                 level = 2;
                 heading(value, "mint", mint.id(), mint.name(), level);
+                value.put("dates", mint.dates().orElse(""));
                 value.put("note", BookValues.finished(markup.of(mint.note())));
             } else if (block instanceof EntryBlock.RulerHeading ruler) {
                 level = Math.min(level + 1, 3);

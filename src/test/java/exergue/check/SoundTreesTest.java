@@ -44,6 +44,18 @@ class SoundTreesTest {
         assertEquals(List.of(), tree.codes());
     }
 
+    /** Years that touch are not apart, and where either date is open or unknown nothing can be said. */
+    @ParameterizedTest
+    @CsvSource({"-0349~/-0264, -0264", "-0349/.., -0200", "../-0264, -0400/-0264~", "-0349~/-0264, -03XX"})
+    void aTypeWithinTheYearsOfItsMintAndHoard(String years, String date) {
+        SmallTree tree = new SmallTree().with("mints.yaml", "lakonthos: {name: Lakonthos, dates: " + years + "}\n")
+                .with("types/owl-drachm.yaml", SmallTree.TYPE + "date: " + date + "\n");
+        assertEquals(List.of(), tree.codes());
+        tree.with("find-spots.yaml", "valley: {name: The valley, kind: hoard, closed: -0263~}\n");
+        assertEquals(List.of(), tree.with("coins/lk-1.yaml", SmallTree.COIN + "find: {spot: valley, number: '1'}\n").codes()
+                .stream().filter(code -> !years.contains("..")).toList());
+    }
+
     /** Two balances are seldom at one to the hundredth; without the dies so many coins would agree by chance. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {"3.89 g | dies: {obverse: O1, reverse: R1} | coin-entered-twice", "3.89 g | dies: {obverse: O1} |",

@@ -120,7 +120,7 @@ final class CatalogueBuilder {
     }
 
     CatalogueBuilder mint(String id, String name) {
-        mints.put(id, new Mint(words(id), words(name), Optional.empty()));
+        mints.put(id, new Mint(words(id), words(name), Optional.empty(), Optional.empty()));
         return this;
     }
 
@@ -130,12 +130,12 @@ final class CatalogueBuilder {
     }
 
     CatalogueBuilder spot(String id, String name, String exact, boolean mayPrint) {
-        spots.put(id, new FindSpot(words(id), words(name), maybe(exact), mayPrint, Optional.empty(), Optional.empty()));
+        spots.put(id, new FindSpot(words(id), words(name), maybe(exact), mayPrint, Optional.empty(), Optional.empty(), Optional.empty()));
         return this;
     }
 
     CatalogueBuilder spot(String id, String name, FindSpot.Kind kind) {
-        spots.put(id, new FindSpot(words(id), words(name), Optional.empty(), false, Optional.of(new Written<>(kind, PLACE)), Optional.empty()));
+        spots.put(id, new FindSpot(words(id), words(name), Optional.empty(), false, Optional.of(new Written<>(kind, PLACE)), Optional.empty(), Optional.empty()));
         return this;
     }
 

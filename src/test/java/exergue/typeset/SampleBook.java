@@ -193,7 +193,7 @@ final class SampleBook {
         for (int type = 0; type < types; type++) {
             int place = type * MINTS.length / types;
             if (type == 0 || place != (type - 1) * MINTS.length / types) {
-                blocks.add(new EntryBlock.MintHeading("mint-" + place, MINTS[place], words("")));
+                blocks.add(new EntryBlock.MintHeading("mint-" + place, MINTS[place], Optional.empty(), words("")));
                 blocks.add(new EntryBlock.RulerHeading("ruler-" + place, RULERS[place],
                         place == 0 ? Optional.empty() : Optional.of("c. 212–198 BC"), List.of()));
                 head = MINTS[place] + ", " + RULERS[place];

@@ -2,6 +2,7 @@ package exergue.edition.apparatus;
 
 import exergue.edition.BookOrder;
 import exergue.edition.BookOrder.TypeInBook;
+import exergue.dating.DatePrinter;
 import exergue.edition.BookWords;
 import exergue.finding.Place;
 import exergue.model.BookWord;
@@ -58,6 +59,8 @@ public final class FindTables {
             if (spot.kind().isPresent() && !found.isEmpty()) {
                 lossNote(spot.kind().get().value(), blocks);
                 blocks.add(new Prose.Heading(2, List.of(words(spot.name().value())), place));
+                spot.closed().ifPresent(closed -> blocks.add(new Prose.Paragraph(List.of(words(words.of(BookWord.CLOSING_DATE)
+                        + words.language().colon() + DatePrinter.print(closed.value(), catalogue.style().dates()))), place)));
                 for (FindTable table : FindTable.of(spot, catalogue)) {
                     add(table, spot, found, blocks);
                 }

@@ -49,8 +49,10 @@ final class ListedKeys {
     private static Block<Mint> mint() {
         Keys keys = new Keys("a mint");
         Key<Written<String>> name = keys.must("name", Texts.WORDS, "The heading of the mint.", "Lampron");
+        Key<Optional<Written<Dating>>> dates = keys.may("dates", Dates.EDTF,
+                "When it worked, in EDTF, as far as is known; printed under the heading.", "-0349~/-0264");
         Key<Optional<Phrase>> note = keys.may("note", Texts.LINE, "A paragraph under the heading.", "The mint by the harbour.");
-        return keys.block(f -> new Mint(f.site().entry(), f.get(name), f.get(note)));
+        return keys.block(f -> new Mint(f.site().entry(), f.get(name), f.get(dates), f.get(note)));
     }
 
     private static Block<Ruler> ruler() {
@@ -73,9 +75,11 @@ final class ListedKeys {
         Key<Optional<Written<FindSpot.Kind>>> kind = keys.may("kind",
                 Texts.oneOf(List.of(FindSpot.Kind.values()), FindSpot.Kind::words, ""),
                 "How the coins came to light; find tables are made for those that say it.", "hoard");
+        Key<Optional<Written<Dating>>> closed = keys.may("closed", Dates.EDTF,
+                "The closing date of a hoard, in EDTF: after it, nothing was added; printed before its find tables.", "-0264~");
         Key<Optional<FindsElsewhere>> compared = keys.may("compared-with", findsElsewhere(),
                 "Other finds, with which its coins are compared period by period.", "");
-        return keys.block(f -> new FindSpot(f.site().entry(), f.get(name), f.get(exact), f.get(mayPrint).value(), f.get(kind), f.get(compared)));
+        return keys.block(f -> new FindSpot(f.site().entry(), f.get(name), f.get(exact), f.get(mayPrint).value(), f.get(kind), f.get(closed), f.get(compared)));
     }
 
     private static Block<FindsElsewhere> findsElsewhere() {
