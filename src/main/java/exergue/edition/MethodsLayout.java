@@ -87,7 +87,8 @@ final class MethodsLayout {
         table.heads().forEach(head -> align.add(align.isEmpty() ? "left" : "right"));
         List<List<List<Inline>>> rows = new ArrayList<>();
         table.rows().forEach(row -> rows.add(cells(row)));
-        Caption caption = new Caption(Caption.Kind.TABLE, Optional.of(new Written<>(COMPARED, place)), words(table.caption()), Optional.empty());
+        Caption caption = new Caption(Caption.Kind.TABLE, Optional.of(new Written<>(COMPARED, place)), words(table.caption() + "."),
+                Optional.empty());
         return new Prose.Table(align, cells(table.heads()), rows, Optional.of(caption), place);
     }
 

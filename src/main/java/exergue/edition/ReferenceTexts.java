@@ -36,7 +36,7 @@ final class ReferenceTexts {
         for (ReferenceText text : texts) {
             String words = text.sign() + (text.number().isEmpty() ? "" : "\u00A0" + text.number());
             if (lines.isEmpty() || !text.relation().isEmpty()) {
-                lines.add((text.relation().isEmpty() ? "" : text.relation() + "\u00A0") + words);
+                lines.add((text.relation().isEmpty() ? "" : text.relation() + " ") + words);
             } else {
                 lines.set(lines.size() - 1, lines.get(lines.size() - 1) + "; " + words);
             }

@@ -35,7 +35,7 @@ final class Alignment {
         return new Alignment(columns, digits);
     }
 
-    /** One text a column, empty where the coin has no such reading. */
+    /** One text a column, empty where the coin has no such reading; columns need no separators. */
     List<String> cells(Specimen coin) {
         List<String> texts = new ArrayList<>();
         for (Kind column : columns) {
@@ -46,7 +46,7 @@ final class Alignment {
     }
 
     private String padded(Cell cell) {
-        String text = member(cell);
+        String text = cell.text();
         int widest = Math.max(LEAST_DIGITS, digits.getOrDefault(cell.kind(), LEAST_DIGITS));
         return text.isEmpty() ? "" : FIGURE_SPACE.repeat(Math.max(0, widest - Math.max(1, wholeDigits(cell)))) + text;
     }

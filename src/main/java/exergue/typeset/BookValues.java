@@ -21,6 +21,9 @@ import java.util.stream.Collectors;
 /** The book as what templates see: maps, lists, words and finished prose. */
 final class BookValues {
 
+    private static final int LEAST_SIGNS = 24;
+    private static final int MOST_SIGNS = 50;
+
     private final Book book;
     private final Marks marks = new Marks();
     private final Map<String, String> kinds = new LinkedHashMap<>();
@@ -122,6 +125,7 @@ final class BookValues {
             listings.of(lists, values);
         } else if (part instanceof Part.WorksCited cited) {
             values.put("works", cited.works().stream().map(this::work).toList());
+            values.put("signWidth", signWidth(cited));
         } else if (part instanceof Part.Plates plated) {
             values.putAll(plates.of(plated));
         }
@@ -145,6 +149,12 @@ final class BookValues {
             return "listings";
         }
         return part instanceof Part.WorksCited ? "works" : "text";
+    }
+
+    /** Of the column of signs, in mm: so wide that the longest stands on one line, within limits; 1.5 mm hold a letter. */
+    private static int signWidth(Part.WorksCited cited) {
+        int longest = cited.works().stream().mapToInt(work -> work.sign().length()).max().orElse(0);
+        return Math.max(LEAST_SIGNS, Math.min(MOST_SIGNS, longest * 3 / 2 + 1));
     }
 
     private Map<String, Object> work(Part.WorkLine work) {

@@ -7,6 +7,7 @@ import exergue.edition.Specimen;
 import exergue.measure.Kind;
 import exergue.model.HouseStyle.Rows;
 import exergue.model.Inline;
+import exergue.model.Prose;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -21,6 +22,8 @@ final class EntryValues {
     private static final int PART_LEVEL = 1;
     /** No more letters than these fit one line beside the figures of a row, whatever columns there are. */
     private static final int ONE_LINE = 75;
+    /** So many letters mostly do. */
+    private static final int USUAL_LINE = 60;
 
     /** A figure or a capital of the rows' size is hardly ever wider, in mm. */
     private static final BigDecimal DIES_LETTER = new BigDecimal("1.6");
@@ -153,6 +156,7 @@ final class EntryValues {
         value.put("dies", coin.dies());
         value.put("more", !coin.text().isEmpty());
         value.put("tall", Inline.plain(coin.text()).length() > ONE_LINE || !coin.notes().isEmpty());
+        value.put("lines", lines(coin));
         value.put("text", BookValues.finished(markup.of(coin.text())));
         value.put("notes", BookValues.finished(prose.of(coin.notes(), 4)));
         value.put("plate", coin.plate());
@@ -161,6 +165,19 @@ final class EntryValues {
                 .ifPresent(p -> value.put("picture", p));
         value.put("alone", alone(coin.alone()));
         return value;
+    }
+
+    /** About how many lines a row takes. */
+    private static int lines(Specimen coin) {
+        int lines = Math.max(1, lines(Inline.plain(coin.text())));
+        for (Prose note : coin.notes()) {
+            lines += note instanceof Prose.Paragraph paragraph ? lines(Inline.plain(paragraph.runs())) : 1;
+        }
+        return lines;
+    }
+
+    private static int lines(String text) {
+        return (text.length() + USUAL_LINE - 1) / USUAL_LINE;
     }
 
     private Map<String, Object> alone(Alone alone) {

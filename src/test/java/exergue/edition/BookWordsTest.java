@@ -29,10 +29,10 @@ class BookWordsTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = ';', value = {
-        "ENGLISH; cast, square; Rev. Uniface.; Pierced. Obv. legend KOINON. This~coin:~Hallowby~12.; Reverse of no. 1; c.~3.87~g†",
-        "FRENCH; coulée, carrée; R/ Uniface.; Percée. D/ légende KOINON. Cet~exemplaire~:~Hallowby~12.; Revers du n° 1; env.~3,87~g†",
-        "GERMAN; gegossen, quadratisch; Rs. Einseitig.; Gelocht. Vs. Legende KOINON. Dieses~Exemplar:~Hallowby~12.; Rückseite von Nr. 1; ca.~3,87~g†",
-        "ITALIAN; fusa, quadrata; R/ Uniface.; Forata. D/ legenda KOINON. Questo~esemplare:~Hallowby~12.; Rovescio del n. 1; ca.~3,87~g†",
+        "ENGLISH; cast, square; Rev. Uniface.; Pierced. Obv. legend KOINON. This~coin: Hallowby~12.; Reverse of no. 1; c.~3.87~g†",
+        "FRENCH; coulée, carrée; R/ Uniface.; Percée. D/ légende KOINON. Cet~exemplaire~: Hallowby~12.; Revers du n° 1; env.~3,87~g†",
+        "GERMAN; gegossen, quadratisch; Rs. Einseitig.; Gelocht. Vs. Legende KOINON. Dieses~Exemplar: Hallowby~12.; Rückseite von Nr. 1; ca.~3,87~g†",
+        "ITALIAN; fusa, quadrata; R/ Uniface.; Forata. D/ legenda KOINON. Questo~esemplare: Hallowby~12.; Rovescio del n. 1; ca.~3,87~g†",
     })
     void theEntryIsInTheLanguage(Language language, String making, String reverse, String remarks, String picture,
                                  String weight) {
@@ -51,7 +51,7 @@ class BookWordsTest {
     void theHouseCanHaveAnyWordOtherwise() {
         Catalogue catalogue = catalogue(Language.GERMAN).words(Map.of(BookWord.PIERCED, "durchbohrt",
                 BookWord.THIS_COIN, "dies")).build();
-        assertEquals("Durchbohrt. Vs. Legende KOINON. Dies:~Hallowby~12.",
+        assertEquals("Durchbohrt. Vs. Legende KOINON. Dies: Hallowby~12.",
                 shown(Inline.plain(Read.specimens(catalogue).get(0).remarks())));
     }
 

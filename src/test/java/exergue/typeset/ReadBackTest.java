@@ -13,6 +13,7 @@ import exergue.model.Inline;
 import java.io.ByteArrayOutputStream;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -42,11 +43,16 @@ class ReadBackTest {
             entry.sides().forEach(side -> side.legend().ifPresent(legend -> expect(legend, text, lost)));
             boolean several = entry.specimens().size() > 1;
             for (Specimen coin : entry.specimens()) {
-                expect((several ? coin.number() + " " : "") + coin.line()
+                expect((several ? coin.number() + " " : "") + (running ? coin.line() : inColumns(coin))
                         + (running && !coin.dies().isEmpty() ? "; " : " ") + coin.dies(), text, lost);
                 expect(Inline.plain(coin.remarks()), text, lost);
             }
         }
+    }
+
+    /** Columns need no separators. */
+    private static String inColumns(Specimen coin) {
+        return coin.cells().stream().map(Specimen.Cell::text).collect(Collectors.joining(" "));
     }
 
     private static void expect(String wanted, String text, List<String> lost) {

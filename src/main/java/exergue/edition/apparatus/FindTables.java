@@ -83,9 +83,9 @@ public final class FindTables {
         }
     }
 
-    /** "The Terrace: by type" */
+    /** "The Terrace: by type." */
     private Optional<Caption> caption(FindTable table, FindSpot spot) {
-        String text = spot.name().value() + words.language().colon() + words.of(table.word());
+        String text = spot.name().value() + words.language().colon() + words.of(table.word()) + ".";
         return Optional.of(new Caption(Caption.Kind.TABLE, Optional.of(table.id(spot)), List.of(words(text)), Optional.empty()));
     }
 
