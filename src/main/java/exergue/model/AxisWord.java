@@ -40,7 +40,7 @@ public enum AxisWord implements Worded {
     HALF_NOTE("An axis midway between two hours counts half for each.", "Un axe à mi-chemin entre deux heures compte pour moitié à chacune.",
             "Eine Stempelstellung zwischen zwei Stunden zählt für jede zur Hälfte.", "Un asse a metà fra due ore conta per metà in ciascuna."),
     ROSE_ALT("Roses of die-axes.", "Roses des axes.", "Rosen der Stempelstellungen.", "Rose degli assi."),
-    DIAL_ALT("{name}, {n} coins: {counts}.", "{name}, {n} monnaies\u202F: {counts}.", "{name}, {n} Münzen: {counts}.", "{name}, {n} monete: {counts}."),
+    DIAL_ALT("{name}, {n} coins: {counts}.", "{name}, {n} monnaies\u00A0: {counts}.", "{name}, {n} Münzen: {counts}.", "{name}, {n} monete: {counts}."),
     AT_HOUR("{count} at {hour} h", "{count} à {hour} h", "{count} bei {hour} h", "{count} a {hour} h"),
 
     WITHIN_HOUR("within an hour of the mean", "à une heure au plus de la moyenne", "höchstens eine Stunde vom Mittel", "entro un’ora dalla media"),
@@ -56,7 +56,7 @@ public enum AxisWord implements Worded {
     STRICTER("{first} kept its axis more strictly than {second}.", "{first} a tenu son axe plus strictement que {second}.",
             "{first} hielt die Stempelstellung strenger ein als {second}.", "{first} ha mantenuto l’asse più rigorosamente di {second}."),
     AS_STRICT("{first} and {second}: no difference that chance alone could not bring about.",
-            "{first} et {second}\u202F: aucun écart que le hasard seul ne puisse produire.",
+            "{first} et {second}\u00A0: aucun écart que le hasard seul ne puisse produire.",
             "{first} und {second}: kein Unterschied, den nicht der Zufall allein zustande brächte.",
             "{first} e {second}: nessuna differenza che il caso da solo non possa produrre."),
 
@@ -72,7 +72,7 @@ public enum AxisWord implements Worded {
             + "secondo la definizione 8 di Hyndman e Fan 1996."),
     SCATTER_ALT("Weight over diameter, a mark for each coin.", "Poids selon le diamètre, une marque par monnaie.",
             "Gewicht über Durchmesser, ein Zeichen je Münze.", "Peso secondo il diametro, un segno per moneta."),
-    SERIES_ALT("{name}: {n} coins, {from} to {to} mm and {least} to {greatest} g.", "{name}\u202F: {n} monnaies, {from} à {to} mm et {least} à {greatest} g.",
+    SERIES_ALT("{name}: {n} coins, {from} to {to} mm and {least} to {greatest} g.", "{name}\u00A0: {n} monnaies, {from} à {to} mm et {least} à {greatest} g.",
             "{name}: {n} Münzen, {from} bis {to} mm und {least} bis {greatest} g.", "{name}: {n} monete, {from} a {to} mm e {least} a {greatest} g.");
 
     private final InEveryLanguage words;

@@ -44,7 +44,7 @@ public enum BookWord {
     CREDITS("Picture credits", "Crédits photographiques", "Bildnachweis", "Crediti fotografici"),
 
     CONCORDANCE_NOTE("The numbers on the right are those of this catalogue. In bold: the very coin; otherwise coins of the same type.",
-            "Les numéros à droite sont ceux de ce catalogue. En gras\u202F: l’exemplaire même\u202F; sinon, des monnaies du même type.",
+            "Les numéros à droite sont ceux de ce catalogue. En gras\u00A0: l’exemplaire même\u202F; sinon, des monnaies du même type.",
             "Rechts stehen die Nummern dieses Katalogs. Fett: das Exemplar selbst; sonst Münzen desselben Typs.",
             "A destra i numeri di questo catalogo. In grassetto: l’esemplare stesso; altrimenti monete dello stesso tipo."),
     INDEX_NOTE("The numbers are those of the catalogue.", "Les numéros sont ceux du catalogue.",
@@ -92,7 +92,7 @@ public enum BookWord {
     OTHER_PERIODS("Other periods", "Autres périodes", "Andere Zeitabschnitte", "Altri periodi"),
     COMPARED_NOTE("Difference: per thousand here less per thousand elsewhere. Its running sum, after Reece 1995, rises where the site "
             + "has more than its share and falls where it has less.",
-            "Différence\u202F: pour mille ici moins pour mille ailleurs. Sa somme courante, d’après Reece 1995, monte là où le site a plus "
+            "Différence\u00A0: pour mille ici moins pour mille ailleurs. Sa somme courante, d’après Reece 1995, monte là où le site a plus "
             + "que sa part et baisse là où il a moins.",
             "Differenz: Promille hier weniger Promille anderswo. Ihre laufende Summe, nach Reece 1995, steigt, wo der Ort mehr als seinen "
             + "Anteil hat, und fällt, wo er weniger hat.",
@@ -100,7 +100,7 @@ public enum BookWord {
             + "della sua parte e scende dove ne ha meno."),
     LOSS_NOTE("Per thousand: coins of the period × 1000 ÷ all coins of the find (Reece 1995). Per thousand and year: the same ÷ the "
             + "years of the period (Casey 1986), which are counted from the first year to the last of its dates and are as uncertain as these.",
-            "Pour mille\u202F: monnaies de la période × 1000 ÷ toutes les monnaies du site (Reece 1995). Pour mille et par an\u202F: le même "
+            "Pour mille\u00A0: monnaies de la période × 1000 ÷ toutes les monnaies du site (Reece 1995). Pour mille et par an\u00A0: le même "
             + "nombre ÷ les années de la période (Casey 1986), comptées de la première à la dernière de ses dates et aussi incertaines qu’elles.",
             "Promille: Münzen des Zeitabschnitts × 1000 ÷ alle Münzen des Fundes (Reece 1995). Promille je Jahr: dasselbe ÷ die Jahre des "
             + "Zeitabschnitts (Casey 1986), gezählt vom ersten bis zum letzten Jahr und so unsicher wie diese.",

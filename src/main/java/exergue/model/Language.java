@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 public enum Language {
 
     ENGLISH("en", "English", ".", "c.", ": ", new HouseStyle.Quotes("“", "”", "‘", "’")),
-    FRENCH("fr", "French", ",", "env.", "\u202F: ", new HouseStyle.Quotes("«\u202F", "\u202F»", "“", "”")),
+    FRENCH("fr", "French", ",", "env.", "\u00A0: ", new HouseStyle.Quotes("«\u00A0", "\u00A0»", "“", "”")),
     GERMAN("de", "German", ",", "ca.", ": ", new HouseStyle.Quotes("„", "“", "‚", "‘")),
     ITALIAN("it", "Italian", ",", "ca.", ": ", new HouseStyle.Quotes("«", "»", "“", "”"));
 

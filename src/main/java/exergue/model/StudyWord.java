@@ -70,7 +70,7 @@ public enum StudyWord implements Worded {
             + "group, in which that of the first is the heavier. The p are not corrected for the number of comparisons; a difference is "
             + "spoken of where p is below 0.05.",
             "U et son p selon Mann et Whitney 1947, D et son p selon Kolmogorov et Smirnov, tous deux bilatéraux\u202F; avec un astérisque "
-            + "selon leurs approximations pour grands échantillons, sinon par dénombrement exact. «\u202FPremier plus lourd\u202F»\u202F: part de "
+            + "selon leurs approximations pour grands échantillons, sinon par dénombrement exact. «\u00A0Premier plus lourd\u00A0»\u00A0: part de "
             + "toutes les paires de monnaies, une de chaque groupe, où celle du premier est la plus lourde. Les p ne sont pas corrigés pour "
             + "le nombre des comparaisons\u202F; on parle d’un écart quand p est inférieur à 0,05.",
             "U und sein p nach Mann und Whitney 1947, D und sein p nach Kolmogorow und Smirnow, beide zweiseitig; mit Stern nach ihren Näherungen "
@@ -83,14 +83,14 @@ public enum StudyWord implements Worded {
             + "differenza dove p è inferiore a 0,05."),
     HEAVIER("{first} is heavier than {second}: of two coins, one from each, that of the first is the heavier {share} times in a hundred, which "
             + "chance alone would seldom bring about.",
-            "{first} est plus lourd que {second}\u202F: de deux monnaies, une de chaque groupe, celle du premier est la plus lourde {share} fois "
+            "{first} est plus lourd que {second}\u00A0: de deux monnaies, une de chaque groupe, celle du premier est la plus lourde {share} fois "
             + "sur cent, ce que le hasard seul produirait rarement.",
             "{first} ist schwerer als {second}: Von zwei Münzen, je eine aus jeder Gruppe, ist die der ersten in {share} von hundert Fällen die "
             + "schwerere, was der Zufall allein selten zustande brächte.",
             "{first} è più pesante di {second}: di due monete, una per gruppo, quella del primo è la più pesante {share} volte su cento, il che il "
             + "caso da solo produrrebbe di rado."),
     NO_DIFFERENCE("{first} and {second}: no difference that chance alone could not bring about.",
-            "{first} et {second}\u202F: aucun écart que le hasard seul ne puisse produire.",
+            "{first} et {second}\u00A0: aucun écart que le hasard seul ne puisse produire.",
             "{first} und {second}: kein Unterschied, den nicht der Zufall allein zustande brächte.",
             "{first} e {second}: nessuna differenza che il caso da solo non possa produrre."),
     OTHERS_ALIKE("Between the other groups there is no difference that chance alone could not bring about.",
@@ -102,10 +102,10 @@ public enum StudyWord implements Worded {
             "Zwischen keinen zwei der Gruppen gibt es einen Unterschied, den nicht der Zufall allein zustande brächte.",
             "Fra nessuno dei gruppi c’è una differenza che il caso da solo non possa produrre."),
     OTHERWISE_SPREAD("{first} and {second}: neither tends to be the heavier, but their weights are differently spread.",
-            "{first} et {second}\u202F: aucun des deux ne tend à être plus lourd, mais leurs poids sont autrement répartis.",
+            "{first} et {second}\u00A0: aucun des deux ne tend à être plus lourd, mais leurs poids sont autrement répartis.",
             "{first} und {second}: Keine ist im Ganzen die schwerere, doch sind ihre Gewichte verschieden verteilt.",
             "{first} e {second}: nessuno dei due tende a essere più pesante, ma i loro pesi sono distribuiti diversamente."),
-    TOO_FEW_TO_COMPARE("{first} and {second}: too few coins to tell.", "{first} et {second}\u202F: trop peu de monnaies pour conclure.",
+    TOO_FEW_TO_COMPARE("{first} and {second}: too few coins to tell.", "{first} et {second}\u00A0: trop peu de monnaies pour conclure.",
             "{first} und {second}: zu wenige Münzen für ein Urteil.", "{first} e {second}: troppo poche monete per giudicare."),
 
     COIN("Coin", "Monnaie", "Münze", "Moneta"),
@@ -143,15 +143,15 @@ public enum StudyWord implements Worded {
     BELOW("{distance} below", "{distance} au-dessous de", "{distance} unter", "{distance} sotto"),
     ABOVE("{distance} above", "{distance} au-dessus de", "{distance} über", "{distance} sopra"),
     PEAK_BELOW("{name}: the peak lies {distance} g below {standard}, which is outside its interval.",
-            "{name}\u202F: le pic est à {distance} g au-dessous de {standard}, qui est hors de son intervalle.",
+            "{name}\u00A0: le pic est à {distance} g au-dessous de {standard}, qui est hors de son intervalle.",
             "{name}: Der Gipfel liegt {distance} g unter {standard}, das außerhalb seines Intervalls ist.",
             "{name}: il picco è {distance} g al di sotto di {standard}, che è fuori dal suo intervallo."),
     PEAK_ABOVE("{name}: the peak lies {distance} g above {standard}, which is outside its interval.",
-            "{name}\u202F: le pic est à {distance} g au-dessus de {standard}, qui est hors de son intervalle.",
+            "{name}\u00A0: le pic est à {distance} g au-dessus de {standard}, qui est hors de son intervalle.",
             "{name}: Der Gipfel liegt {distance} g über {standard}, das außerhalb seines Intervalls ist.",
             "{name}: il picco è {distance} g al di sopra di {standard}, che è fuori dal suo intervallo."),
     PEAK_AGREES("{name}: the peak lies {distance} g from {standard}, which is within its interval.",
-            "{name}\u202F: le pic est à {distance} g de {standard}, qui est dans son intervalle.",
+            "{name}\u00A0: le pic est à {distance} g de {standard}, qui est dans son intervalle.",
             "{name}: Der Gipfel liegt {distance} g von {standard} entfernt, das innerhalb seines Intervalls ist.",
             "{name}: il picco dista {distance} g da {standard}, che è nel suo intervallo."),
 
@@ -162,10 +162,10 @@ public enum StudyWord implements Worded {
     HISTOGRAM_ALT("Histogram of weights in steps of {step} g.", "Histogramme des poids par classes de {step} g.",
             "Histogramm der Gewichte in Stufen von {step} g.", "Istogramma dei pesi per classi di {step} g."),
     PANEL_ALT("{name}: {n} coins from {least} to {greatest} g, most ({most}) from {from} to {to} g.",
-            "{name}\u202F: {n} monnaies de {least} à {greatest} g, la plupart ({most}) de {from} à {to} g.",
+            "{name}\u00A0: {n} monnaies de {least} à {greatest} g, la plupart ({most}) de {from} à {to} g.",
             "{name}: {n} Münzen von {least} bis {greatest} g, die meisten ({most}) von {from} bis {to} g.",
             "{name}: {n} monete da {least} a {greatest} g, la maggior parte ({most}) da {from} a {to} g."),
-    MARK_ALT("Marked: {name}.", "Marqué\u202F: {name}.", "Markiert: {name}.", "Segnato: {name}."),
+    MARK_ALT("Marked: {name}.", "Marqué\u00A0: {name}.", "Markiert: {name}.", "Segnato: {name}."),
     STANDARD("standard", "étalon", "Sollgewicht", "piede");
 
     private final InEveryLanguage words;

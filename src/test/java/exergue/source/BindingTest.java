@@ -63,7 +63,7 @@ class BindingTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = ';', value = {"en; .; c.; “”; c.", "fr; ,; env.; «\u202F\u202F»; vers", "de; ,; ca.; „“; ca.", "it; ,; ca.; «»; ca."})
+    @CsvSource(delimiter = ';', value = {"en; .; c.; “”; c.", "fr; ,; env.; «\u00A0\u00A0»; vers", "de; ,; ca.; „“; ca.", "it; ,; ca.; «»; ca."})
     void whatTheHouseLeavesOpenFollowsTheLanguage(String language, String mark, String circa, String quotes, String ofDates) {
         Map<String, String> files = Trees.sound();
         files.put("catalogue.yaml", files.get("catalogue.yaml").replace("language: en", "language: " + language));

@@ -28,7 +28,7 @@ record MeasurementLine(List<Kind> order, List<Kind> inRemarks, String separator,
             new ListOf<>(Texts.oneOf(List.of(Kind.values()), Kind::word, "")), "",
             "What is printed among the remarks of those coins that have it, rather than in the line.", "[thickness, density]");
     private static final Key<Written<String>> SEPARATOR = KEYS.or("separator", Texts.WORDS_OR_NONE, ", ",
-            "What stands between the members.", "\"; \"");
+            "What stands between the members in running text; in columns nothing does.", "\"; \"");
     private static final Key<Optional<Written<String>>> DECIMAL_MARK = KEYS.may("decimal-mark",
             Texts.choice(List.of("point", "comma"), word -> word.equals("comma") ? "," : "."),
             "The decimal mark the book prints; unless written, a point in English and a comma in other languages.", "comma");

@@ -21,13 +21,13 @@ final class FrenchUnits {
             case "milligram" -> new UnitName("milligramme", "milligrammes", SI);
             case "kilogram" -> new UnitName("kilogramme", "kilogrammes", SI);
             case "grain" -> new UnitName("grain anglais", "grains anglais", POUND);
-            case "pennyweight" -> new UnitName("pennyweight", "pennyweights", POUND + "\u202F: 24 grains anglais");
-            case "troy-ounce" -> new UnitName("once troy", "onces troy", POUND + "\u202F: 480 grains anglais");
+            case "pennyweight" -> new UnitName("pennyweight", "pennyweights", POUND + "\u00A0: 24 grains anglais");
+            case "troy-ounce" -> new UnitName("once troy", "onces troy", POUND + "\u00A0: 480 grains anglais");
             case "avoirdupois-ounce" -> new UnitName("once avoirdupois", "onces avoirdupois",
-                    POUND + "\u202F: un seizième de la livre de 453,59237\u00A0g");
+                    POUND + "\u00A0: un seizième de la livre de 453,59237\u00A0g");
             case "avoirdupois-dram" -> new UnitName("drachme avoirdupois", "drachmes avoirdupois",
-                    POUND + "\u202F: un seizième de l’once avoirdupois");
-            case "apothecaries-dram" -> new UnitName("drachme d’apothicaire", "drachmes d’apothicaire", POUND + "\u202F: 60 grains anglais");
+                    POUND + "\u00A0: un seizième de l’once avoirdupois");
+            case "apothecaries-dram" -> new UnitName("drachme d’apothicaire", "drachmes d’apothicaire", POUND + "\u00A0: 60 grains anglais");
             case "carat" -> new UnitName("carat métrique", "carats métriques",
                     "4e Conférence générale des poids et mesures, 1907");
             case "tola" -> new UnitName("tola", "tolas", "10 tolas = 3,75 onces troy, soit 180 grains anglais par tola");
@@ -49,7 +49,7 @@ final class FrenchUnits {
             case "centimetre" -> new UnitName("centimètre", "centimètres", SI);
             case "inch" -> new UnitName("pouce anglais", "pouces anglais", POUND);
             case "sixteenth-inch" -> new UnitName("seizième de pouce anglais", "seizièmes de pouce anglais",
-                    "le n° 16 vaut un pouce\u202F: Numismatic Society of Philadelphia, 1858");
+                    "le n° 16 vaut un pouce\u00A0: Numismatic Society of Philadelphia, 1858");
             case "paris-ligne" -> new UnitName("ligne de Paris", "lignes de Paris",
                     "1 mètre = 3 pieds 11,296 lignes, loi du 19 frimaire an 8 (1799)");
             case "hour" -> new UnitName("heure de cadran", "heures de cadran", "usage courant");

@@ -11,7 +11,7 @@ final class Grammar {
 
     private static final String NARROW = "\u202F";
 
-    static final String COLON = NARROW + ": ";
+    static final String COLON = NO_BREAK + ": ";
     static final String SEMICOLON = NARROW + "; ";
 
     static final NumberWords NUMBERS = new NumberWords(List.of("deux", "trois", "quatre", "cinq", "six", "sept", "huit",
