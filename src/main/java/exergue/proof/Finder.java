@@ -31,6 +31,8 @@ final class Finder {
     /** @param all how many there are, of which only the first are told */
     record Hits(List<Hit> first, int all) { }
 
+    private static final Pattern LEADERS = Pattern.compile("\\h*(?:\\.\\h+){4,}");
+
     private final Proof proof;
     private final ProofTable table;
 
@@ -71,7 +73,7 @@ final class Finder {
         for (int i = 0; i < lines.size(); i++) {
             String text = plain(whole(lines, i));
             if (words.stream().allMatch(text::contains)) {
-                hits.add(new Hit(number, anchor(leaf, lines.get(i)), lines.get(i).text(), Optional.of(lines.get(i))));
+                hits.add(new Hit(number, anchor(leaf, lines.get(i)), withoutLeaders(lines.get(i).text()), Optional.of(lines.get(i))));
             }
         }
     }
@@ -81,6 +83,11 @@ final class Finder {
         String text = lines.get(at).text().stripTrailing();
         boolean divided = (text.endsWith("-") || text.endsWith("\u2010") || text.endsWith("\u00AD")) && at + 1 < lines.size();
         return divided ? text.substring(0, text.length() - 1) + SPACE.split(lines.get(at + 1).text().strip())[0] : text;
+    }
+
+    /** The dots that lead to the page number in a list of contents would hide the words. */
+    static String withoutLeaders(String line) {
+        return LEADERS.matcher(line).replaceAll(" … ").strip();
     }
 
     /** Of what is smallest there: a coin rather than its entry. */
