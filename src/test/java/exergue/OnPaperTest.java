@@ -94,6 +94,25 @@ class OnPaperTest {
         inOrder(printed);
     }
 
+    /** An oval flan whose axis is a quarter of a turn off: one side stands upright, the other lies. */
+    @Test
+    void sidesOfDifferentHeightStandWithTheirMiddlesOnOneLine() throws IOException {
+        for (String parts : List.of("{front: [title], body: [catalogue], back: [plates]}", "{front: [title], body: [catalogue]}")) {
+            for (String set : List.of("corpus", "collection", "excavation")) {
+                PicturedCatalogue source = new PicturedCatalogue().measured("greatest")
+                        .text("catalogue.yaml", "title: Coins\nlanguage: en\ntemplate-set: " + set + "\nparts: " + parts + "\n")
+                        .file("o.jpg", new Flan(200, 300, 75, 0).photograph(false)).file("r.jpg", new Flan(200, 300, 75, 90).photograph(true))
+                        .coin("lk-1", "20.0 mm", "obverse: o.jpg\nreverse: r.jpg");
+                List<Printed> printed = PrintedPictures.of(set(source));
+                assertFalse(printed.isEmpty(), set);
+                for (int i = 0; i < printed.size(); i += 2) {
+                    assertTrue(printed.get(i).place().getHeight() > printed.get(i + 1).place().getHeight() + 4);
+                    assertEquals(printed.get(i).place().getCenterY(), printed.get(i + 1).place().getCenterY(), 0.05, set + parts);
+                }
+            }
+        }
+    }
+
     @Test
     void coinsOnPlatesAndBesideEntriesAreEmbeddedOnceAndToTheStandards() throws Exception {
         for (String set : List.of("corpus", "collection")) {

@@ -1,11 +1,11 @@
 package exergue.cli;
 
-import exergue.measure.Convention;
 import exergue.model.Coin;
 import exergue.photo.Annotation;
 import exergue.photo.AxisFromOutlines;
 import exergue.photo.Caliper;
 import exergue.photo.Comparison;
+import exergue.photo.DiameterLine;
 import exergue.photo.Gauged;
 import exergue.photo.Outline;
 import exergue.photo.Outlined;
@@ -119,7 +119,7 @@ final class GaugeText {
         }
         Optional<Double> diameter = entry.comparison().flatMap(Comparison::diameterMm);
         if (diameter.isPresent()) {
-            return Optional.of(PictureScale.ofDiameter(outline, diameter.get(), entry.comparison().get().direction().orElse(Convention.Direction.NOT_SAID)));
+            return Optional.of(PictureScale.ofDiameter(outline, diameter.get(), entry.comparison().get().line().orElse(DiameterLine.NOT_SAID)));
         }
         return gauged.ppi().isPresent() ? Optional.of(PictureScale.ofPpi(gauged.ppi().getAsDouble())) : Optional.empty();
     }
@@ -131,8 +131,8 @@ final class GaugeText {
                     + " divisions, each taken to be a millimetre";
             case DECLARED_WIDTH -> "the width of " + entry.coin().flatMap(Comparison::width).map(mm -> figure("%.2f", mm)).orElse("")
                     + " mm that the entry gives";
-            case RECORDED_DIAMETER -> "the recorded diameter" + entry.comparison().flatMap(Comparison::direction)
-                    .filter(direction -> direction != Convention.Direction.NOT_SAID).map(direction -> ", " + direction.word()).orElse("");
+            case RECORDED_DIAMETER -> "the recorded diameter" + entry.comparison().flatMap(Comparison::line)
+                    .map(line -> ", " + line.words() + (line == DiameterLine.NOT_SAID ? " since no convention says which" : "")).orElse("");
             case PIXELS_PER_INCH -> figure("%.0f", scale.pixelsPerMm() * MM_PER_INCH) + " pixels to the inch"
                     + (ppi.isPresent() ? "" : ", as the file says; right only for a scan");
         };

@@ -94,9 +94,9 @@ public sealed interface Part {
 
     /**
      * @param legend   scale and credits, sentences for below the last plate
-     * @param scaleBar millimetres of the scale drawn at the foot of every plate; 0 for none
+     * @param scaleBar drawn at the foot of every plate
      */
-    record Plates(String id, List<Inline> heading, List<Plate> plates, List<String> legend, int scaleBar) implements Part {
+    record Plates(String id, List<Inline> heading, List<Plate> plates, List<String> legend, DrawnScale scaleBar) implements Part {
         public Plates {
             heading = List.copyOf(heading);
             plates = List.copyOf(plates);

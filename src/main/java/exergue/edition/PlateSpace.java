@@ -15,7 +15,7 @@ record PlateSpace(BigDecimal width, BigDecimal height, BigDecimal last) {
     /** The catalogue number below a pair, with the white above it. */
     static final BigDecimal NUMBER_BELOW = new BigDecimal("5");
 
-    private static final BigDecimal WIDTH = new BigDecimal("158");
+    static final BigDecimal WIDTH = new BigDecimal("158");
     /** The page's 226 mm without the head and its caption. */
     private static final BigDecimal HEIGHT = new BigDecimal("212");
     private static final BigDecimal BAR = new BigDecimal("9");

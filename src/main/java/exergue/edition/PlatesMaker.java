@@ -6,6 +6,7 @@ import exergue.model.BookWord;
 import exergue.model.Catalogue;
 import exergue.model.Coin;
 import exergue.model.Inline;
+import exergue.model.PictureStyle;
 import exergue.model.Type;
 import exergue.model.Written;
 import java.util.ArrayList;
@@ -36,7 +37,7 @@ final class PlatesMaker {
                 coin -> pictures.of(coin, type.type()).ifPresent(picture -> add(coin, type.type(), picture))));
         this.legend = legend();
         int from = 0;
-        PlateSpace space = PlateSpace.of(scaleBar() > 0, legend);
+        PlateSpace space = PlateSpace.of(scaleBar().isDrawn(), legend);
         for (List<Plate.Row> rows : PlateLayout.of(pairs, space)) {
             int to = from + rows.stream().mapToInt(row -> row.pairs().size()).sum();
             String number = Roman.of(plates.size() + 1).toUpperCase(Locale.ROOT);
@@ -46,8 +47,9 @@ final class PlatesMaker {
         }
     }
 
-    private int scaleBar() {
-        return catalogue.style().pictures().scaleBar();
+    private DrawnScale scaleBar() {
+        PictureStyle style = catalogue.style().pictures();
+        return DrawnScale.fitting(style.scaleBar(), style.scale(), PlateSpace.WIDTH);
     }
 
     private void add(Coin coin, Type type, Picture picture) {

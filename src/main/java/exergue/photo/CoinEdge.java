@@ -3,6 +3,7 @@ package exergue.photo;
 import exergue.photo.Outliner.Drawn;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Draws one coin’s edge: first shares out what may be its shadow, then draws the line, then looks for holes. */
 final class CoinEdge {
@@ -35,18 +36,18 @@ final class CoinEdge {
         this.precise = new SubPixel(scene, CLEAR_TIMES * threshold);
     }
 
-    /** @param patch the coin with its shadow, filled */
-    Drawn of(Patch patch) {
+    /** Empty where nothing of the patch is as thick as a coin. @param patch the coin with its shadow, filled */
+    Optional<Drawn> of(Patch patch) {
         int bump = (int) Math.round(BUMP * scene.soft());
         Mask whole = patch.mask();
-        Mask shared = Flood.of(scene.steepness(), certain(whole), whole.others()).filled();
+        Mask shared = Flood.of(scene.sharpness(), certain(whole), whole.others()).filled();
         Mask coin = largest(shared.and(noShadow(whole.without(shared))).filled().shrunk(bump).grown(bump));
-        SubPixel.Edge edge = precise.on(line(coin));
+        Optional<SubPixel.Edge> edge = line(coin).map(precise::on);
         List<Ring> holes = new ArrayList<>();
         for (Patch hole : holes(coin)) {
-            holes.add(precise.on(reversed(line(hole.mask()))).ring());
+            line(hole.mask()).ifPresent(line -> holes.add(precise.on(reversed(line)).ring()));
         }
-        return new Drawn(new Outline(edge.ring(), holes), edge.clear());
+        return edge.map(found -> new Drawn(new Outline(found.ring(), holes), found.clear()));
     }
 
     /**
@@ -108,12 +109,13 @@ final class CoinEdge {
                 .orElse(mask);
     }
 
-    private static Ring line(Mask mask) {
+    /** Empty for a scratch so thin that nothing of it is left between its two edges. */
+    private static Optional<Ring> line(Mask mask) {
         Plane plane = new Plane(mask.width(), mask.height());
         for (int at = mask.next(0); at >= 0; at = mask.next(at + 1)) {
             plane.set(at % mask.width(), at / mask.width(), 1);
         }
-        return Contour.of(plane.blurred(SOFT), 0.5).get(0);
+        return Contour.of(plane.blurred(SOFT), 0.5).stream().findFirst();
     }
 
     private static Ring reversed(Ring ring) {

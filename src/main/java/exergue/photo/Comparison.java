@@ -1,7 +1,6 @@
 package exergue.photo;
 
 import exergue.measure.Axis;
-import exergue.measure.Convention;
 import exergue.measure.Kind;
 import exergue.measure.Meant;
 import exergue.measure.Reading;
@@ -35,22 +34,12 @@ public final class Comparison {
     }
 
     /**
-     * @param shown  millimetres on the photograph, along the line that the convention says; where two figures are recorded, that
-     *               which belongs to the greater
+     * @param line   "top to bottom", "the longer side"
+     * @param shown  millimetres on the photograph along that line; where nobody says the line, the diameter of the coin that is
+     *               nearest to the recorded one
      * @param agrees within 3 % and what the record was rounded to
      */
-    public record Diameter(Reading.Read recorded, Convention.Direction direction, double shown, PictureScale scale,
-                           boolean agrees) {
-
-        /** Along which line: "top to bottom", "the longer side". */
-        public String line() {
-            return recorded.form() == Reading.Form.TWO_WAY ? "the longer side" : switch (direction) {
-                case GREATEST, LEAST_AND_GREATEST -> "the greatest";
-                case TOP_TO_BOTTOM, SIDE_TO_SIDE -> direction.word();
-                case MEAN, NOT_SAID, FROM_PHOTOGRAPH -> "in the mean";
-            };
-        }
-    }
+    public record Diameter(Reading.Read recorded, String line, double shown, PictureScale scale, boolean agrees) { }
 
     /**
      * @param agrees within an hour
@@ -65,9 +54,11 @@ public final class Comparison {
                         : Optional.empty());
     }
 
-    /** Which way the printed diameter was taken, where there is one. */
-    public Optional<Convention.Direction> direction() {
-        return choice.choose(coin, type, Kind.DIAMETER).measurement().map(hand -> hand.convention().sizing().direction());
+    /** Along which line the printed diameter was taken, where there is one. */
+    public Optional<DiameterLine> line() {
+        ReadingChoice.Chosen chosen = choice.choose(coin, type, Kind.DIAMETER);
+        return chosen.figure().flatMap(read -> chosen.measurement()
+                .map(hand -> DiameterLine.of(read.form(), hand.convention().sizing().direction())));
     }
 
     /** The one figure of the printed diameter; for two figures, the greater. In mm. */
@@ -91,11 +82,13 @@ public final class Comparison {
             return Optional.empty();
         }
         Outline life = scale.get().life(pictures.obverse().get().outline());
-        Convention.Direction direction = read.get().form() == Reading.Form.RANGE ? Convention.Direction.GREATEST : direction().orElseThrow();
-        double shown = read.get().form() == Reading.Form.TWO_WAY ? life.longerSide() : PictureScale.along(life, direction);
+        DiameterLine line = line().orElseThrow();
         double recorded = greater(read.get());
+        boolean within = line == DiameterLine.NOT_SAID && recorded < line.on(life);
+        double shown = within ? Math.max(recorded, life.least().length()) : line.on(life);
+        String words = !within ? line.words() : shown > recorded ? "the least" : "in some direction";
         double step = read.get().first().resolution().doubleValue();
-        return Optional.of(new Diameter(read.get(), direction, shown, scale.get(),
+        return Optional.of(new Diameter(read.get(), words, shown, scale.get(),
                 Math.abs(shown - recorded) <= PERSPECTIVE * recorded + step));
     }
 

@@ -10,7 +10,7 @@ public final class Fingerprint {
      * The way of finding outlines and of cutting. It is raised whenever either gives something else than before, so that nothing
      * made in the old way is taken from a cache.
      */
-    public static final String METHOD = "3";
+    public static final String METHOD = "4";
 
     private Fingerprint() { }
 

@@ -26,7 +26,11 @@ public sealed interface Gauged {
             return new NotRead(unreadable.reason(), unreadable.words());
         }
         Picture picture = (Picture) read;
-        return new Measured(picture.raster().width(), picture.raster().height(), picture.kind(), picture.ppi(),
-                Outliner.find(picture.raster()), ScaleBar.find(picture.raster()));
+        Outlined outlined = Outliner.find(picture.raster());
+        ScaleBarRead bar = ScaleBar.find(picture.raster());
+        boolean onCoin = bar instanceof ScaleBarRead.Read asBar && outlined instanceof Outlined.Found found
+                && found.outlines().stream().anyMatch(asBar::liesOn);
+        return new Measured(picture.raster().width(), picture.raster().height(), picture.kind(), picture.ppi(), outlined,
+                onCoin ? new ScaleBarRead.NotRead(ScaleBarRead.Reason.NONE) : bar);
     }
 }

@@ -48,24 +48,33 @@ final class Hull {
         return corners;
     }
 
-    /**
-     * The two corners that lie farthest apart. Only opposite ones can be, and they are met by going round the hull once with
-     * two parallel jaws (Shamos's rotating callipers): the corner opposite a side never lies before that opposite the last.
-     */
+    /** The two corners that lie farthest apart. Only opposite ones can be. */
     Caliper greatest() {
         Caliper widest = Caliper.between(corners.get(0), corners.get(corners.size() / 2));
-        int far = 1;
-        for (int i = 0; i < corners.size(); i++) {
-            Point one = corners.get(i);
-            Point next = corners.get((i + 1) % corners.size());
-            for (int steps = 0; steps < corners.size() && turn(one, next, corner(far + 1)) > turn(one, next, corner(far)); steps++) {
-                far++;
-            }
-            for (Point opposite : List.of(corner(far), corner(far + 1))) { // both, for a side that is parallel to this one
-                widest = wider(wider(widest, one, opposite), next, opposite);
+        int[] far = opposite();
+        for (int i = 0; i < far.length; i++) {
+            for (Point opposite : List.of(corner(far[i]), corner(far[i] + 1))) { // both, for a side that is parallel to this one
+                widest = wider(wider(widest, corner(i), opposite), corner(i + 1), opposite);
             }
         }
         return widest;
+    }
+
+    /**
+     * For each side of the hull the number of the corner farthest from it. They are met by going round once with two parallel
+     * jaws (Shamos's rotating callipers): the corner opposite a side never lies before that opposite the last.
+     */
+    private int[] opposite() {
+        int[] opposite = new int[corners.size()];
+        int far = 1;
+        for (int i = 0; i < opposite.length; i++) {
+            for (int steps = 0; steps < opposite.length
+                    && turn(corner(i), corner(i + 1), corner(far + 1)) > turn(corner(i), corner(i + 1), corner(far)); steps++) {
+                far++;
+            }
+            opposite[i] = far;
+        }
+        return opposite;
     }
 
     private Point corner(int number) {
@@ -79,8 +88,9 @@ final class Hull {
     /** The least width always lies square to one side of the hull. */
     Caliper least() {
         Caliper narrowest = null;
-        for (int i = 0; i < corners.size(); i++) {
-            Caliper width = width(corners.get(i), corners.get((i + 1) % corners.size()));
+        int[] far = opposite();
+        for (int i = 0; i < far.length; i++) {
+            Caliper width = width(corner(i), corner(i + 1), corner(far[i]));
             narrowest = narrowest == null || width.length() < narrowest.length() ? width : narrowest;
         }
         return narrowest;
@@ -115,11 +125,7 @@ final class Hull {
     }
 
     /** From the corner farthest from the side straight down to it. */
-    private Caliper width(Point one, Point next) {
-        Point far = one;
-        for (Point corner : corners) {
-            far = Math.abs(turn(one, next, corner)) > Math.abs(turn(one, next, far)) ? corner : far;
-        }
+    private static Caliper width(Point one, Point next, Point far) {
         double side = one.distance(next);
         double off = turn(one, next, far) / (side * side);
         return Caliper.between(far, new Point(far.x() + off * (next.y() - one.y()), far.y() - off * (next.x() - one.x())));

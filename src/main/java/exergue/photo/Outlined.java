@@ -28,6 +28,9 @@ public sealed interface Outlined {
         CUT_BY_FRAME("the coin is cut by the edge of the picture", "Leave some ground to be seen all round the coin."),
         SEVERAL_OBJECTS("there are more things on the picture than one coin, or its two sides side by side",
                 "Take away what is not the coin, or cut the picture; a scale bar may stay."),
+        TOUCHING("the coin touches another coin or thing, or their shadows run together",
+                "Leave some ground to be seen between the two sides."),
+        BAR_TOUCHING("the scale bar touches the coin", "Leave some ground to be seen between the coin and the bar."),
         EDGE_UNCLEAR("too much of the coin’s edge cannot be told from what it lies on or from its shadow",
                 "Photograph it on a ground of another shade, with light that throws no deep shadow.");
 

@@ -20,13 +20,15 @@ public final class Outliner {
     private static final double DUST = 0.08;
     private static final double ALIKE = 0.75;
     private static final double SLENDER = 2.6;
-    private static final double LEAST_CLEAR = 0.94;
+    private static final double LEAST_CLEAR = 0.93;
     private static final double LEAST_STEEP = 0.015;
     private static final double STEEP_TIMES = 5;
     private static final int GAP = 3;
     /** In pixels: more than the profiles across an edge, blurs and rough lines reach. */
     private static final int SURROUNDINGS = 24;
     private static final double MUCH_MORE = 1.03;
+    /** Of its hull a coin fills more than that, unless it is nicked. */
+    private static final double FULL = 0.985;
 
     private final Scene scene;
     private final double threshold;
@@ -45,7 +47,16 @@ public final class Outliner {
         }
         Optional<Ground> ground = Ground.of(reduced);
         return ground.isEmpty() ? new Refused(Reason.GROUND_NOT_PLAIN)
-                : new Outliner(Scene.of(reduced, ground.get(), times)).find();
+                : withoutBar(new Outliner(Scene.of(reduced, ground.get(), times)).find(), raster);
+    }
+
+    /** A scale bar that touches a coin makes one thing with it; it is looked for only where an edge is hollow in some place. */
+    private static Outlined withoutBar(Outlined outlined, Raster raster) {
+        if (outlined instanceof Found found && found.outlines().stream().anyMatch(coin -> coin.edge().area() < FULL * coin.hull().area())
+                && ScaleBar.find(raster) instanceof ScaleBarRead.Read bar && found.outlines().stream().anyMatch(bar::touches)) {
+            return new Refused(Reason.BAR_TOUCHING);
+        }
+        return outlined;
     }
 
     private Outlined find() {
@@ -62,7 +73,8 @@ public final class Outliner {
         if (coins.size() > 2 || coins.size() == 2 && !sideBySide(coins.get(0), coins.get(1))) {
             return new Refused(Reason.SEVERAL_OBJECTS);
         }
-        return drawn(coins.stream().sorted(Comparator.comparingInt(Patch::left)).toList());
+        return coins.stream().anyMatch(Patch::isTwo) ? new Refused(Reason.TOUCHING)
+                : drawn(coins.stream().sorted(Comparator.comparingInt(Patch::left)).toList());
     }
 
     /**
@@ -99,24 +111,24 @@ public final class Outliner {
         List<Outline> outlines = new ArrayList<>();
         double clear = 1;
         for (Patch coin : coins) {
-            Drawn drawn = edge(coin);
-            if (drawn.clear() < LEAST_CLEAR) {
+            Optional<Drawn> drawn = edge(coin).filter(edge -> edge.clear() >= LEAST_CLEAR);
+            if (drawn.isEmpty()) {
                 return new Refused(Reason.EDGE_UNCLEAR);
             }
-            clear = Math.min(clear, drawn.clear());
-            outlines.add(drawn.outline().times(scene.times()));
+            clear = Math.min(clear, drawn.get().clear());
+            outlines.add(drawn.get().outline().times(scene.times()));
         }
         return new Found(outlines, clear, scene.ground().described());
     }
 
     /** Nothing but the coin and its surroundings is looked at: farther than they reach, the edge depends on nothing. */
-    private Drawn edge(Patch coin) {
+    private Optional<Drawn> edge(Patch coin) {
         int x = Math.max(0, coin.left() - SURROUNDINGS);
         int y = Math.max(0, coin.top() - SURROUNDINGS);
         int width = Math.min(scene.width(), coin.right() + 1 + SURROUNDINGS) - x;
         int height = Math.min(scene.height(), coin.bottom() + 1 + SURROUNDINGS) - y;
-        Drawn drawn = new CoinEdge(scene.part(x, y, width, height), threshold).of(coin.on(x, y, width, height));
-        return new Drawn(drawn.outline().moved(x, y), drawn.clear());
+        return new CoinEdge(scene.part(x, y, width, height), threshold).of(coin.on(x, y, width, height))
+                .map(drawn -> new Drawn(drawn.outline().moved(x, y), drawn.clear()));
     }
 
     /** @param clear the part of its edge that stood out clearly */

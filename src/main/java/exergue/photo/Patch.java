@@ -12,6 +12,10 @@ import java.util.List;
  */
 record Patch(int width, int height, int[] pixels, int left, int top, int right, int bottom) {
 
+    /** Of the greatest depth: no coin is thinner than that between two thick places. */
+    private static final double WAIST = 0.65;
+    private static final double AS_THICK = 0.8;
+
     /** Every patch of at least so many pixels, in the order in which a reader comes upon them. */
     static List<Patch> of(Mask mask, int least) {
         List<Patch> patches = new ArrayList<>();
@@ -86,6 +90,23 @@ record Patch(int width, int height, int[] pixels, int left, int top, int right, 
             mask.mark(at);
         }
         return mask;
+    }
+
+    /**
+     * True if it is thick in two places and thin between them, like two coins that touch: taken off all round to two thirds of its depth,
+     * it falls apart into two that are both about as thick as the thickest place.
+     */
+    boolean isTwo() {
+        Mask mask = on(left, top, across(), down()).mask();
+        int[] depth = Depth.of(mask, true);
+        int deepest = Arrays.stream(depth).max().orElse(0);
+        Mask cores = new Mask(mask.width(), mask.height());
+        for (int at = 0; at < depth.length; at++) {
+            if (depth[at] > WAIST * deepest) {
+                cores.mark(at);
+            }
+        }
+        return of(cores, 1).stream().filter(core -> Arrays.stream(core.pixels).anyMatch(at -> depth[at] > AS_THICK * deepest)).count() > 1;
     }
 
     /** True where it reaches the edge of the picture. */

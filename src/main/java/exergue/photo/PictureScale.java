@@ -1,7 +1,5 @@
 package exergue.photo;
 
-import exergue.measure.Convention;
-
 /**
  * How large a picture is in life.
  *
@@ -42,22 +40,9 @@ public record PictureScale(double pixelsPerMm, Source source) {
         return new PictureScale(pixels / mm, Source.DECLARED_WIDTH);
     }
 
-    /** Such that the coin has its recorded diameter, taken along the line that the convention says. */
-    public static PictureScale ofDiameter(Outline outline, double mm, Convention.Direction direction) {
-        return new PictureScale(along(outline, direction) / mm, Source.RECORDED_DIAMETER);
-    }
-
-    /**
-     * The diameter along this line, in the unit of the outline. Where the line is not said, or a mean was taken, that of the
-     * circle of the same area: no other lies nearer to all that may be meant.
-     */
-    public static double along(Outline outline, Convention.Direction direction) {
-        return switch (direction) {
-            case GREATEST, LEAST_AND_GREATEST -> outline.greatest().length();
-            case TOP_TO_BOTTOM -> outline.vertical();
-            case SIDE_TO_SIDE -> outline.horizontal();
-            case MEAN, NOT_SAID, FROM_PHOTOGRAPH -> outline.meanDiameter();
-        };
+    /** Such that the coin has its recorded diameter along the line on which that was taken. */
+    public static PictureScale ofDiameter(Outline outline, double mm, DiameterLine line) {
+        return new PictureScale(line.on(outline) / mm, Source.RECORDED_DIAMETER);
     }
 
     /** The outline in millimetres. */

@@ -135,6 +135,15 @@ final class Plane {
         return roots;
     }
 
+    /** By how much each value is above that of another plane; nought where it is not. */
+    Plane beyond(Plane other) {
+        Plane beyond = new Plane(width, height);
+        for (int at = 0; at < values.length; at++) {
+            beyond.values[at] = Math.max(0, values[at] - other.values[at]);
+        }
+        return beyond;
+    }
+
     /** Adds the square of the slope at each pixel, from its neighbours on either side; at the frame from the one there is. */
     void addSlopesTo(Plane sum) {
         for (int y = 0; y < height; y++) {

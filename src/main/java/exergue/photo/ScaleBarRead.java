@@ -1,5 +1,7 @@
 package exergue.photo;
 
+import java.util.stream.IntStream;
+
 /** What came of looking for a scale bar on a picture. */
 public sealed interface ScaleBarRead {
 
@@ -10,7 +12,26 @@ public sealed interface ScaleBarRead {
      * @param degrees     how the bar lies, clockwise from upright, 0 to 180: 90 for a level one
      * @param from        where the first division begins, in the middle of the bar’s width
      */
-    record Read(double pixelsPerMm, int divisions, double uneven, double degrees, Point from, Point to) implements ScaleBarRead { }
+    record Read(double pixelsPerMm, int divisions, double uneven, double degrees, Point from, Point to) implements ScaleBarRead {
+
+        private static final int STEPS = 8;
+
+        /** True where it lies on the coin and beside it. */
+        boolean touches(Outline coin) {
+            long on = placesOn(coin);
+            return on > 0 && on <= STEPS;
+        }
+
+        /** True where it lies on the coin altogether: then it is no bar, but something on the coin that looks like one. */
+        boolean liesOn(Outline coin) {
+            return placesOn(coin) > STEPS;
+        }
+
+        private long placesOn(Outline coin) {
+            return IntStream.rangeClosed(0, STEPS).mapToObj(i -> new Point(from.x() + (to.x() - from.x()) * i / STEPS,
+                    from.y() + (to.y() - from.y()) * i / STEPS)).filter(coin.edge()::holds).count();
+        }
+    }
 
     /** Nothing is read rather than guessed. */
     record NotRead(Reason reason) implements ScaleBarRead { }

@@ -21,8 +21,10 @@ record Scene(List<Plane> written, List<Plane> expected, Ground ground, Plane dis
     private static final double LITTLE_GRAIN = 0.008;
     private static final double SOFTER = 70;
     private static final double SOFTEST = 2;
+    /** How much softer a picture is seen to tell sharp edges from soft ones. */
+    private static final double OUT_OF_FOCUS = 4;
     /** Darker than this a ground shows no shadow. */
-    private static final double SHOWS_SHADOW = 0.25;
+    private static final double SHOWS_SHADOW = 0.1;
     private static final double DEEPEST_SHADOW = 0.18;
     private static final double LIGHTEST_SHADOW = 0.95;
     private static final double SHADOW_COLOUR = 0.06;
@@ -93,6 +95,16 @@ record Scene(List<Plane> written, List<Plane> expected, Ground ground, Plane dis
         }
         along.sort(null);
         return along.get(along.size() / 2);
+    }
+
+    /**
+     * How much steeper each pixel is seen sharply than softly: much at the edge of a thing, which the lens alone blurs, and little at
+     * that of its shadow, which runs out over many pixels.
+     */
+    Plane sharpness() {
+        Plane softly = new Plane(width(), height());
+        written.forEach(plane -> plane.blurred(OUT_OF_FOCUS * soft()).addSlopesTo(softly));
+        return steepness.beyond(softly.roots(written.size()));
     }
 
     int width() {

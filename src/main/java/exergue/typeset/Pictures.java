@@ -26,10 +26,9 @@ final class Pictures {
 
     Optional<Map<String, Object>> of(String coin, String number, Specimen.Picture picture) {
         List<Map<String, Object>> sides = new ArrayList<>();
-        BigDecimal highest = picture.height();
         for (Specimen.Face face : picture.faces()) {
             if (setting.source().has(face.path())) {
-                sides.add(side(face, highest));
+                sides.add(side(face));
             } else {
                 report(coin, number, face.file());
             }
@@ -45,13 +44,12 @@ final class Pictures {
         return Optional.of(value);
     }
 
-    private static Map<String, Object> side(Specimen.Face face, BigDecimal highest) {
+    private static Map<String, Object> side(Specimen.Face face) {
         Map<String, Object> value = new LinkedHashMap<>();
         value.put("address", TreeResources.address(face.path()));
         value.put("alternative", face.alternative());
         value.put("width", millimetres(face.width()));
         value.put("shape", face.shape());
-        value.put("above", halfOf(highest.subtract(face.height())));
         return value;
     }
 

@@ -1,6 +1,7 @@
 package exergue.typeset;
 
 import exergue.edition.Anchors;
+import exergue.edition.DrawnScale;
 import exergue.edition.Part;
 import exergue.edition.Plate;
 import java.util.ArrayList;
@@ -12,11 +13,13 @@ import java.util.stream.IntStream;
 /** The plates as what templates see; every measure in it is millimetres. */
 record PlateValues(Pictures pictures) {
 
+    private static final int FIGURES = 10;
+
     Map<String, Object> of(Part.Plates part) {
         Map<String, Object> values = new LinkedHashMap<>();
         values.put("plates", part.plates().stream().map(this::plate).toList());
         values.put("legend", part.legend());
-        if (part.scaleBar() > 0) {
+        if (part.scaleBar().isDrawn()) {
             values.put("scaleBar", scaleBar(part.scaleBar()));
         }
         return values;
@@ -33,12 +36,18 @@ record PlateValues(Pictures pictures) {
         return value;
     }
 
-    private static Map<String, Object> scaleBar(int length) {
+    private static Map<String, Object> scaleBar(DrawnScale bar) {
         Map<String, Object> value = new LinkedHashMap<>();
-        value.put("length", length);
-        value.put("black", IntStream.range(0, length).filter(at -> at % 2 == 0).boxed().toList());
-        value.put("figures", IntStream.rangeClosed(0, length).filter(at -> at % 10 == 0).boxed().toList());
+        value.put("length", onPaper(bar, bar.length()));
+        value.put("division", onPaper(bar, 1));
+        value.put("black", IntStream.range(0, bar.length()).filter(at -> at % 2 == 0).mapToObj(at -> onPaper(bar, at)).toList());
+        value.put("figures", IntStream.rangeClosed(0, bar.length()).filter(at -> at % FIGURES == 0 || at == bar.length())
+                .mapToObj(at -> Map.of("at", onPaper(bar, at), "words", at)).toList());
         return value;
+    }
+
+    private static String onPaper(DrawnScale bar, int millimetres) {
+        return Pictures.millimetres(bar.onPaper(millimetres));
     }
 
     private Map<String, Object> row(Plate.Row row) {

@@ -94,7 +94,7 @@ class PlatesTest {
         assertEquals(List.of("18", "2:1 18", "3:2 18", "11"), plates().plates().get(0).pairs().stream()
                 .map(pair -> (pair.picture().scale() + " " + pair.picture().faces().get(0).width().toBigInteger()).strip()).toList());
         assertEquals("Scale 1:1, unless another stands by the number.", plates().legend().get(0));
-        assertEquals(30, plates().scaleBar());
+        assertEquals(new DrawnScale(30, PrintScale.LIFE), plates().scaleBar());
     }
 
     /** The picture's own width; else the greatest diameter; else 20 mm, not to scale. */
@@ -110,5 +110,14 @@ class PlatesTest {
         Specimen.Picture picture = Read.specimens(catalogue.build()).get(0).picture().orElseThrow();
         assertEquals(printed, picture.faces().get(0).width().stripTrailingZeros().toPlainString() + " "
                 + String.valueOf(picture.toScale()).toLowerCase(Locale.ROOT));
+    }
+
+    /** Beside coins at 2:1 its millimetres are two long; it is shortened to what a plate has room for. */
+    @ParameterizedTest
+    @CsvSource({"30, 1:1, 30, 30", "30, 2:1, 30, 60", "50, 4:1, 30, 120", "50, 20:1, 7, 140", "30, 1:2, 30, 15", "0, 2:1, 0, 0"})
+    void theScaleIsThatOfTheCoins(int wanted, String scale, int length, String onPaper) {
+        DrawnScale drawn = DrawnScale.fitting(wanted, PrintScale.of(scale).orElseThrow(), PlateSpace.WIDTH);
+        assertEquals(length, drawn.length());
+        assertEquals(0, new BigDecimal(onPaper).compareTo(drawn.onPaper(length)));
     }
 }

@@ -13,11 +13,27 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The greatest diameter of places is the longest of all distances between two of them. */
+/**
+ * The greatest diameter of places is the longest of all distances between two of them; the least is the narrowest slot they go
+ * through, which lies along a side of the hull. Both are looked for here the long way, over all pairs.
+ */
 class HullTest {
 
     private static double longest(List<Point> places) {
         return places.stream().flatMapToDouble(one -> places.stream().mapToDouble(one::distance)).max().orElseThrow();
+    }
+
+    /** Of every strip that has a side of the hull for its edge, the narrowest that holds all places. */
+    private static double narrowest(List<Point> places) {
+        List<Point> corners = Hull.of(places).corners();
+        double narrowest = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < corners.size(); i++) {
+            Point one = corners.get(i);
+            Point next = corners.get((i + 1) % corners.size());
+            narrowest = Math.min(narrowest, places.stream().mapToDouble(far -> Math.abs((next.x() - one.x()) * (far.y() - one.y())
+                    - (next.y() - one.y()) * (far.x() - one.x())) / one.distance(next)).max().orElseThrow());
+        }
+        return narrowest;
     }
 
     @Property
@@ -28,6 +44,9 @@ class HullTest {
             all.add(new Point(random.nextDouble() * 100, random.nextDouble() * 40));
         }
         assertEquals(longest(all), Hull.of(all).greatest().length(), 1e-9);
+        if (places > 1) {
+            assertEquals(narrowest(all), Hull.of(all).least().length(), 1e-9);
+        }
     }
 
     /** Many lie on one line, and many sides are parallel. */
@@ -39,15 +58,21 @@ class HullTest {
             all.add(new Point(random.nextInt(6), random.nextInt(5)));
         }
         assertEquals(longest(all), Hull.of(all).greatest().length(), 1e-12);
+        if (all.stream().distinct().count() > 1) {
+            assertEquals(narrowest(all), Hull.of(all).least().length(), 1e-9);
+        }
     }
 
-    /** Euclid: the longest diagonal of a regular polygon is the diameter of its circle, or that times the cosine of half a half step. */
+    /** Euclid: the longest diagonal of a regular polygon is the diameter of its circle, or that times the cosine of half a half step; the
+     * narrowest slot is twice the inner circle's radius, or that and the outer one's. */
     @ParameterizedTest
     @ValueSource(ints = {3, 4, 5, 6, 7, 8, 100, 101, 3000, 3001})
     void ofRegularPolygons(int corners) {
         List<Point> polygon = IntStream.range(0, corners)
                 .mapToObj(i -> new Point(10 * Math.cos(2 * Math.PI * i / corners), 10 * Math.sin(2 * Math.PI * i / corners))).toList();
         assertEquals(20 * (corners % 2 == 0 ? 1 : Math.cos(Math.PI / (2 * corners))), Hull.of(polygon).greatest().length(), 1e-9);
+        double inner = 10 * Math.cos(Math.PI / corners);
+        assertEquals(corners % 2 == 0 ? 2 * inner : 10 + inner, Hull.of(polygon).least().length(), 1e-9);
     }
 
     @Test

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import exergue.photo.Outlined.Found;
 import exergue.photo.Outlined.Reason;
 import exergue.photo.Outlined.Refused;
+import java.util.List;
 import java.util.function.DoubleBinaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -57,6 +58,45 @@ class OutlinerTest {
         assertEquals(2, found.outlines().size());
         assertEquals(120, found.outlines().get(0).centroid().x(), 0.1);
         assertEquals(330, found.outlines().get(1).centroid().x(), 0.1);
+    }
+
+    /** Straight and thin, of the very shade of the ground, and long enough to count: it is no hole, and no fault either. */
+    @ParameterizedTest
+    @CsvSource({"1, 90", "90, 1", "1.6, 80"})
+    void aScratchOfTheGroundsShadeIsNoHole(double wide, double high) {
+        DoubleBinaryOperator flan = Painted.ellipse(new Point(150, 150), 110, 108, 0);
+        Found found = found(Painted.plain(300, 300, (x, y) -> Math.abs(x - 160) < wide / 2 && Math.abs(y - 140) < high / 2
+                ? -1 : flan.applyAsDouble(x, y), SILVER, WHITE));
+        assertEquals(List.of(), found.outlines().get(0).holes());
+    }
+
+    /** Two sides that touch or overlap a little are no coin twice as long, whether side by side or one above the other. */
+    @ParameterizedTest
+    @CsvSource({"300, 130", "297, 130", "290, 130", "120, 303", "120, 296", "250, 250"})
+    void sidesThatTouchAreRefused(double x, double y) {
+        DoubleBinaryOperator one = Painted.ellipse(new Point(120, 130), 90, 90, 0);
+        DoubleBinaryOperator other = Painted.ellipse(new Point(x, y), 88, 88, 0);
+        assertRefused(Reason.TOUCHING, Painted.plain(460, 460, (u, v) -> Math.max(one.applyAsDouble(u, v), other.applyAsDouble(u, v)), SILVER, WHITE));
+    }
+
+    @Test
+    void coinThatItsScaleBarTouchesIsRefused() {
+        Raster picture = Painted.withBar(Painted.ellipse(new Point(150, 150), 90, 90, 0), 400, 300, SILVER, WHITE, new Point(150, 235));
+        assertRefused(Reason.BAR_TOUCHING, picture);
+        assertEquals(1, found(Painted.withBar(Painted.ellipse(new Point(150, 150), 90, 90, 0), 400, 300, SILVER, WHITE, new Point(150, 250)))
+                .outlines().size());
+    }
+
+    /**
+     * A brown coin under a lamp: its shadow, a quarter as light as the ground, reaches some pixels beyond it to one
+     * side and runs out softly. The shadow’s edge is not the coin’s.
+     */
+    @ParameterizedTest(name = "ground {0} {1} {2}")
+    @CsvSource({"0.8, 0.8, 0.8", "0.55, 0.45, 0.3", "0.2, 0.02, 0.02", "0.02, 0.06, 0.03", "0.1, 0.12, 0.3"})
+    void softShadowIsNoCoin(double red, double green, double blue) {
+        Found found = found(Painted.shaded(new Point(150, 150), 100, new double[] {0.35, 0.25, 0.12}, new double[] {red, green, blue}));
+        assertEquals(200, found.outlines().get(0).greatest().length(), 2);
+        assertEquals(200, found.outlines().get(0).least().length(), 2);
     }
 
     @Test

@@ -24,6 +24,35 @@ final class Painted {
         return Raster.rgb(width, height, samples);
     }
 
+    /** A coin with twelve divisions of a scale bar that begins at the place: ten pixels each, black first, eight high. */
+    static Raster withBar(DoubleBinaryOperator inside, int width, int height, double[] coin, double[] ground, Point from) {
+        Raster plain = plain(width, height, inside, coin, ground);
+        float[] samples = new float[width * height * 3];
+        for (int at = 0; at < samples.length; at++) {
+            int x = at / 3 % width;
+            int y = at / 3 / width;
+            boolean onBar = x >= from.x() && x < from.x() + 120 && y >= from.y() && y < from.y() + 8;
+            samples[at] = onBar ? (int) ((x - from.x()) / 10) % 2 == 0 ? 0.05f : 1 : plain.at(x, y, at % 3);
+        }
+        return Raster.rgb(width, height, samples);
+    }
+
+    /** A round coin whose shadow falls six pixels to the right and down: the darkest of it lets a quarter of the light through. */
+    static Raster shaded(Point middle, double radius, double[] coin, double[] ground) {
+        int size = (int) (2 * middle.x());
+        float[] samples = new float[size * size * 3];
+        for (int at = 0; at < samples.length; at++) {
+            int x = at / 3 % size;
+            int y = at / 3 / size;
+            double in = radius - Math.hypot(x + 0.5 - middle.x(), y + 0.5 - middle.y());
+            double covered = 1 / (1 + Math.exp(-3 * in));
+            double dark = 1 / (1 + Math.exp(-0.4 * (radius - Math.hypot(x + 0.5 - middle.x() - 6, y + 0.5 - middle.y() - 6))));
+            double grain = 0.04 * Math.sin(12.9898 * x + 78.233 * y) * Math.sin(0.7 * x) * Math.cos(0.9 * y);
+            samples[at] = (float) written(covered * coin[at % 3] * (1 + grain) + (1 - covered) * ground[at % 3] * (1 - 0.75 * dark));
+        }
+        return Raster.rgb(size, size, samples);
+    }
+
     private static double covered(DoubleBinaryOperator inside, int x, int y) {
         int hits = 0;
         for (int i = 0; i < FINE * FINE; i++) {

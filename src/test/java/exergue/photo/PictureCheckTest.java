@@ -67,6 +67,24 @@ class PictureCheckTest {
         assertTrue(finding.what().contains("top to bottom, by the width that the entry gives"), finding.what());
     }
 
+    /** Where nobody says along which line it was taken, any diameter that the coin has may be meant. */
+    @Test
+    void diameterOfAnUnknownLineIsHeldAgainstAllOfThem() throws IOException {
+        for (double any : new double[] {FLAN.least().length(), FLAN.vertical(), FLAN.meanDiameter(), FLAN.greatest().length()}) {
+            assertEquals(List.of(), findings(unsaid(taken(any)), shown(FLAN), shown(turnedOver(210))));
+        }
+        assertTrue(findings(unsaid(taken(1.1 * FLAN.greatest().length())), shown(FLAN), shown(turnedOver(210))).get(0).what()
+                .contains(taken(FLAN.greatest().length()) + ", the greatest, by the width"));
+        assertTrue(findings(unsaid(taken(0.9 * FLAN.least().length())), shown(FLAN), shown(turnedOver(210))).get(0).what()
+                .contains(taken(FLAN.least().length()) + ", the least, by the width"));
+    }
+
+    private static Map<String, String> unsaid(String diameter) {
+        Map<String, String> entry = entry(diameter, "7 h", "30 mm");
+        entry.put("conventions.yaml", entry.get("conventions.yaml").replace("direction: top to bottom, ", ""));
+        return entry;
+    }
+
     @Test
     void scaleBarGoesBeforeTheWidthAndIsHeldAgainstIt() throws IOException {
         Gauged.Measured bar = new Gauged.Measured(600, 600, KIND, OptionalDouble.empty(), found(FLAN),

@@ -1,8 +1,10 @@
 package exergue.typeset;
 
+import exergue.edition.DrawnScale;
 import exergue.edition.Part;
 import exergue.edition.Plate;
 import exergue.edition.Specimen;
+import exergue.model.PrintScale;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
@@ -13,7 +15,7 @@ final class SamplePlates {
     static final List<Part> BACK = List.of(new Part.Plates("plates", SampleBook.words("Plates"), List.of(
             new Plate("plate.I", "I", "Plate I", "Lykaia 1–3", List.of(row("0", 2, "1", "2"), row("20", 2, "3")), new BigDecimal("30")),
             new Plate("plate.II", "II", "Plate II", "Lykaia 4", List.of(row("0", 2, "4")), new BigDecimal("50"))),
-            List.of("Scale 1:1.", "Thornbury cabinet: no. 3."), 20));
+            List.of("Scale 1:1.", "Thornbury cabinet: no. 3."), new DrawnScale(20, PrintScale.LIFE)));
 
     private SamplePlates() { }
 

@@ -1,7 +1,7 @@
 package exergue.photo.print;
 
-import exergue.measure.Convention.Direction;
 import exergue.model.PictureStyle;
+import exergue.photo.DiameterLine;
 import exergue.photo.Outline;
 import exergue.photo.print.Seen.Shown;
 import java.math.BigDecimal;
@@ -50,7 +50,7 @@ final class CoinPrinter {
         Optional<BigDecimal> diameter = size.diameter().map(size.scale()::times);
         if (side.outline().isPresent() && (diameter.isPresent() || size.file().isEmpty())) {
             return diameter.orElse(PrintedSize.MODEST).doubleValue()
-                    / Framing.diameter(side.outline().get(), diameter.isPresent() ? size.taken() : Direction.GREATEST);
+                    / (diameter.isPresent() ? size.taken() : DiameterLine.NOT_SAID).on(side.outline().get());
         }
         return size.ofWholePicture().doubleValue() / side.shown().width();
     }
@@ -59,9 +59,8 @@ final class CoinPrinter {
         if (obverse.isPresent() && obverse.get().negative() == reverse.negative()) {
             return scale(obverse.get());
         }
-        boolean fixed = size.taken() == Direction.TOP_TO_BOTTOM || size.taken() == Direction.SIDE_TO_SIDE;
         Optional<Outline> front = obverse.flatMap(Exposure::outline);
-        if (size.diameter().isPresent() && fixed && front.isPresent() && reverse.outline().isPresent()) {
+        if (size.diameter().isPresent() && size.taken().isFixed() && front.isPresent() && reverse.outline().isPresent()) {
             return scale(obverse.orElseThrow()) * Math.sqrt(front.get().edge().area() / reverse.outline().get().edge().area());
         }
         return scale(reverse);

@@ -1,6 +1,5 @@
 package exergue.photo.print;
 
-import exergue.measure.Convention.Direction;
 import exergue.photo.Outline;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -19,16 +18,6 @@ final class Framing {
     private static final int DECIMALS = 5;
 
     private Framing() { }
-
-    /** Along the line that callipers took it, in pixels. The book says which line that is; where nobody does, the greatest. */
-    static double diameter(Outline outline, Direction taken) {
-        return switch (taken) {
-            case TOP_TO_BOTTOM -> outline.vertical();
-            case SIDE_TO_SIDE -> outline.horizontal();
-            case MEAN -> outline.hull().perimeter() / Math.PI; // Cauchy: of a convex figure the mean width in all directions
-            default -> outline.greatest().length();
-        };
-    }
 
     /** @param scale mm on paper to a pixel of the photograph */
     static Cut.Frame aroundCoin(Outline outline, double scale) {

@@ -1,6 +1,5 @@
 package exergue.photo.print;
 
-import exergue.measure.Convention.Direction;
 import exergue.measure.Kind;
 import exergue.measure.Quantity;
 import exergue.measure.Reading;
@@ -11,6 +10,7 @@ import exergue.model.PrintScale;
 import exergue.model.ReadingChoice;
 import exergue.model.Type;
 import exergue.model.Written;
+import exergue.photo.DiameterLine;
 import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.Optional;
@@ -36,7 +36,7 @@ final class PrintedSize {
      * @param taken    along which line
      * @param file     how wide each whole picture is at life size
      */
-    record Size(Optional<BigDecimal> diameter, Direction taken, Optional<BigDecimal> file, PrintScale scale) {
+    record Size(Optional<BigDecimal> diameter, DiameterLine taken, Optional<BigDecimal> file, PrintScale scale) {
 
         boolean isKnown() {
             return diameter.isPresent() || file.isPresent();
@@ -53,9 +53,9 @@ final class PrintedSize {
         Optional<BigDecimal> diameter = chosen.figure().flatMap(PrintedSize::greatest);
         Optional<BigDecimal> file = coin.photograph().flatMap(Coin.Photograph::width).map(Written::value)
                 .filter(Reading.Read.class::isInstance).map(Reading.Read.class::cast).flatMap(PrintedSize::greatest);
-        Direction taken = chosen.measurement().map(by -> by.convention().sizing().direction()).orElse(Direction.NOT_SAID);
-        boolean two = chosen.figure().filter(read -> read.normal().size() > 1).isPresent();
-        return new Size(diameter, two ? Direction.GREATEST : taken, file,
+        DiameterLine taken = chosen.figure().flatMap(read -> chosen.measurement()
+                .map(by -> DiameterLine.of(read.form(), by.convention().sizing().direction()))).orElse(DiameterLine.NOT_SAID);
+        return new Size(diameter, taken, file,
                 diameter.isPresent() || file.isPresent() ? scale(coin, diameter) : PrintScale.LIFE);
     }
 

@@ -151,6 +151,19 @@ class DarkroomTest {
         assertEquals(height, side.height().doubleValue() - white, 0.12);
     }
 
+    /** A square coin of 19 x 18 mm is measured along its sides, however it lies; its diagonal is no diameter. */
+    @ParameterizedTest
+    @CsvSource({"0, 19.0", "30, 25.5"})
+    void ofASquareCoinTheLongerSideIsExact(double turned, double height) throws IOException {
+        java.awt.Shape square = new java.awt.geom.AffineTransform(java.awt.geom.AffineTransform.getRotateInstance(Math.toRadians(turned), 250, 230))
+                .createTransformedShape(new java.awt.geom.Rectangle2D.Double(160, 135, 180, 190));
+        PreparedPictures prepared = prepared(new PicturedCatalogue().measured("top to bottom")
+                .file("o.jpg", new PaintedCoin(500, 460, CARD).coin(square).jpeg()).coin("lk-1", "19 x 18 mm", "obverse: o.jpg"));
+        PrintedSide side = picture(prepared, "lk-1").obverse().orElseThrow();
+        double white = 2 * 3 * side.height().doubleValue() / image(prepared, side).getHeight();
+        assertEquals(height, side.height().doubleValue() - white, 0.2); // turned by 30°: 19 cos 30° + 18 sin 30°, less the blunt corners
+    }
+
     /** Taken top to bottom on the obverse; the reverse, turned by a quarter and photographed from farther away, is as large in area. */
     @Test
     void theReverseIsPrintedAsLargeAsTheObverse() throws IOException {
@@ -331,7 +344,7 @@ class DarkroomTest {
         PreparedPictures prepared = prepared(new PicturedCatalogue().file("o.jpg", coin(400, 300, 30, CARD))
                 .coin("lk-1", "20 mm", "obverse: o.jpg"));
         PrintedSide side = picture(prepared, "lk-1").obverse().orElseThrow();
-        assertEquals("3: 16.7", Fingerprint.METHOD + ": " + side.width().setScale(1, java.math.RoundingMode.HALF_EVEN));
+        assertEquals("4: 16.7", Fingerprint.METHOD + ": " + side.width().setScale(1, java.math.RoundingMode.HALF_EVEN));
         assertNotEquals("", side.shape());
     }
 }
