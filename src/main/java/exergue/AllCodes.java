@@ -7,6 +7,7 @@ import exergue.finding.Code;
 import exergue.photo.PhotoCodes;
 import exergue.photo.print.PrintCodes;
 import exergue.source.SourceCodes;
+import exergue.source.list.ListCodes;
 import exergue.study.StudyCodes;
 import exergue.study.match.SheetCodes;
 import exergue.typeset.PressCodes;
@@ -28,6 +29,7 @@ public final class AllCodes {
         all.addAll(CiteCodes.all());
         all.addAll(StudyCodes.all());
         all.addAll(SheetCodes.all());
+        all.addAll(ListCodes.all());
         all.addAll(PhotoCodes.all());
         all.addAll(PrintCodes.all());
         all.addAll(EditionCodes.all());

@@ -176,6 +176,11 @@ public final class Exergue {
                 Optional.of(ready));
     }
 
+    /** Findings that were made beside the road, as the house and the entries of a catalogue weigh them. */
+    public static Findings judged(Findings raised, Catalogue catalogue) {
+        return Judgement.of(raised, Optional.of(catalogue));
+    }
+
     /** Makes the book alone, without data inside it. */
     public static Made typeset(Checked checked, OutputStream pdf, Progress progress) throws IOException {
         return typeset(checked, Enclosed.NOTHING, Prints.only(pdf), progress);

@@ -43,7 +43,7 @@ class EveryCodeIsRaisedTest {
             Map.entry("resources/golden/exchange/list/messages.txt", List.of("list-not-a-table", "list-encoding", "list-encoding-taken",
                     "list-heading-not-there", "list-column-unclaimed", "list-sign-unanswered", "list-unknown-word", "list-type-unclear",
                     "list-row-without-id", "list-coin-twice", "list-row-like-a-sum", "list-cell-without-heading", "list-differs-from-entry",
-                    "list-says-more", "list-figures-not-added", "list-file-incomplete", "list-too-large")),
+                    "list-says-more", "list-figures-not-added", "list-exact-place", "list-file-incomplete", "list-too-large")),
             Map.entry("java/exergue/typeset/CoverageTest.java", List.of("missing-letter")),
             Map.entry("java/exergue/typeset/TrustTest.java", List.of("outside-resource", "page-engine-remark",
                     "picture-missing", "picture-unreadable", "template-fault", "template-markup")),

@@ -107,7 +107,7 @@ final class EnterCommand implements Callable<Integer> {
     private int propose(NamedBytes listed, Path plan, Catalogue catalogue, Tree tree) throws IOException {
         Notebook notebook = new Notebook();
         Optional<Proposal.Proposed> proposed = Proposal.of(listed, catalogue, notebook);
-        Report report = new Report(notebook.findings(), tree, source.toString());
+        Report report = new Report(Exergue.judged(notebook.findings(), catalogue), tree, source.toString());
         if (proposed.isEmpty()) {
             format.print(report, "Nothing was entered: " + HowMany.of(report.findings()) + ".", terminal);
             return ExitCode.SOURCE_ERRORS;
@@ -138,7 +138,7 @@ final class EnterCommand implements Callable<Integer> {
         Entered entered = Entering.of(listed, planned, catalogue, tree, addFigures);
         Map<String, byte[]> shown = new LinkedHashMap<>(entered.files());
         entered.shown().forEach((path, text) -> shown.put(path, text.getBytes(StandardCharsets.UTF_8)));
-        Findings findings = entered.findings();
+        Findings findings = Exergue.judged(entered.findings(), catalogue);
         boolean sound = !findings.hasErrors();
         if (sound) {
             Findings after = Exergue.check(new OverlaidTree(tree, new MemoryTree(entered.files())), Progress.SILENT).findings();

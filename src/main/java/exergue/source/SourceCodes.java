@@ -4,7 +4,6 @@ import exergue.finding.Code;
 import exergue.source.keys.Dates;
 import exergue.source.keys.Legends;
 import exergue.source.keys.Readings;
-import exergue.source.list.ListCodes;
 import exergue.source.markdown.MarkdownCodes;
 import exergue.source.shape.ShapeCodes;
 import exergue.source.text.ConflictWords;
@@ -23,6 +22,6 @@ public final class SourceCodes {
     public static List<Code> all() {
         return Stream.of(FileCodes.all(), TextCodes.all(), ConflictWords.all(), YamlCodes.all(), ShapeCodes.all(), NamedFile.codes(),
                 Readings.codes(), Dates.codes(), Legends.codes(), MarkdownCodes.all(),
-                WorksCodes.all(), ListCodes.all()).flatMap(List::stream).toList();
+                WorksCodes.all()).flatMap(List::stream).toList();
     }
 }

@@ -128,6 +128,24 @@ class EnterCommandTest {
         assertFalse(shown.contains("Fish market"), shown);
     }
 
+    /** The page of each finding says so. */
+    @Test
+    void theHouseAndTheEntriesWeighWhatIsFound() throws IOException {
+        Files.writeString(plan, block("my-museum.yaml").replace("  Shelf: left out\n", ""));
+        assertTrue(enter().out().contains("[list-column-unclaimed]"));
+        append("house-style.yaml", "\nfindings: {list-column-unclaimed: off}\n");
+        assertTrue(enter().out().endsWith("4 coins, all there already; 0 errors, 0 warnings\n"), enter().out());
+        Path coin = source.resolve("coins/om-1931-7.yaml");
+        Files.writeString(coin, Files.readString(coin).replace("3.87", "3.86"));
+        assertTrue(enter().out().contains("[list-differs-from-entry]"), enter().out());
+        append("coins/om-1931-7.yaml", "excused: [{finding: list-differs-from-entry, because: weighed again at the Museum}]\n");
+        assertTrue(enter().out().endsWith("4 coins, all there already; 0 errors, 0 warnings, 1 excused\n"), enter().out());
+        assertTrue(Ran.command("check", source.toString()).out().contains("0 errors, 0 warnings"), "the excuse is not called idle");
+        Files.writeString(source.resolve("house-style.yaml"), Files.readString(source.resolve("house-style.yaml"))
+                .replace("list-column-unclaimed: off", "list-column-unclaimed: error"));
+        assertEquals(1, enter().code());
+    }
+
     @Test
     void aMachineGetsOneReportAndNothingElse() throws IOException {
         assertTrue(new ObjectMapper().readTree(enter("--format", "json").out()).has("findings"));

@@ -3,6 +3,7 @@ package exergue.exchange.list;
 import exergue.exchange.list.RowFindings.Spot;
 import exergue.files.MemoryTree;
 import exergue.files.Tree;
+import exergue.finding.Excused;
 import exergue.finding.Finding;
 import exergue.finding.Findings;
 import exergue.measure.Kind;
@@ -34,6 +35,7 @@ public final class Entering {
     private final Tree source;
     private final boolean addFigures;
     private final List<Finding> findings = new ArrayList<>();
+    private final List<Excused> excused = new ArrayList<>();
     private final RowFindings ofRows = new RowFindings();
     private final Map<String, byte[]> made = new LinkedHashMap<>();
     private final Map<String, byte[]> changed = new LinkedHashMap<>();
@@ -64,13 +66,14 @@ public final class Entering {
         findings.addAll(notebook.findings().all());
         if (sheet.isEmpty() || notebook.findings().hasErrors()) {
             String shownPlan = new String(planned.bytes(), StandardCharsets.UTF_8);
-            return Entered.nothing(Findings.of(findings), Map.of(planned.path(), plan.map(said -> Hidden.in(shownPlan, said)).orElse(shownPlan)));
+            return Entered.nothing(Findings.of(findings), Map.of(planned.path(), plan.map(said -> ExactPlaces.of(catalogue, said).hidden(shownPlan)).orElse(shownPlan)));
         }
         ColumnsFound columns = ColumnsFound.of(sheet.get(), plan.get(), catalogue);
         findings.addAll(columns.findings());
-        Map<String, String> shown = Map.of(list.path(), Hidden.in(sheet.get(), columns.columns().stream()
-                .filter(column -> column.holds() == ColumnContent.FIND_SPOT).map(Column::index).toList()),
-                planned.path(), Hidden.in(new String(planned.bytes(), StandardCharsets.UTF_8), plan.get()));
+        ExactPlaces places = ExactPlaces.of(catalogue, plan.get());
+        Map<String, String> shown = Map.of(list.path(), places.hidden(Hidden.in(sheet.get(), columns.columns().stream()
+                .filter(column -> column.holds() == ColumnContent.FIND_SPOT).map(Column::index).toList())),
+                planned.path(), places.hidden(new String(planned.bytes(), StandardCharsets.UTF_8)));
         if (Findings.of(columns.findings()).hasErrors()) {
             return Entered.nothing(Findings.of(findings), shown);
         }
@@ -81,7 +84,7 @@ public final class Entering {
         findings.addAll(ofRows.all());
         return new Entered(made, changed, rows, Optional.of(new Entered.Look(sheet.get().how(), sheet.get().headingsRow(),
                 sheet.get().above().size(), reader.leftOut(), sheet.get().rows().size() - reader.leftOut(), there, withoutFigures.size())),
-                shown, Findings.of(findings));
+                shown, Findings.of(findings, excused));
     }
 
     private void enter(List<Draft> drafts) throws IOException {
@@ -128,7 +131,9 @@ public final class Entering {
         if (written.isEmpty()) {
             return; // it cannot be read, and the check of the catalogue says so
         }
-        Map<String, Map<Kind, Draft.Figure>> missing = new EntryComparison(draft, coin, written.get(), ofRows).look();
+        EntryComparison comparison = new EntryComparison(draft, coin, written.get(), ofRows);
+        Map<String, Map<Kind, Draft.Figure>> missing = comparison.look();
+        excused.addAll(comparison.excused());
         if (missing.isEmpty()) {
             return;
         }

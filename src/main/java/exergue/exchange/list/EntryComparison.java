@@ -1,15 +1,19 @@
 package exergue.exchange.list;
 
 import exergue.exchange.list.RowFindings.Spot;
+import exergue.finding.Code;
+import exergue.finding.Excused;
 import exergue.measure.Convention;
 import exergue.measure.Kind;
 import exergue.measure.Parsed;
 import exergue.measure.Reading;
 import exergue.measure.ReadingParser;
 import exergue.model.Coin;
+import exergue.model.Excuse;
 import exergue.model.Measurement;
 import exergue.model.Written;
 import exergue.source.list.ListCodes;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +27,7 @@ final class EntryComparison {
     private final Coin coin;
     private final EntryNode written;
     private final RowFindings findings;
+    private final List<Excused> excused = new ArrayList<>();
 
     /** @param written the entry as its file has it */
     EntryComparison(Draft draft, Coin coin, EntryNode written, RowFindings findings) {
@@ -50,6 +55,19 @@ final class EntryComparison {
             }
         });
         return missing;
+    }
+
+    /** What would be found, had the entry not excused it. */
+    List<Excused> excused() {
+        return excused;
+    }
+
+    /** Under “excused” the entry of a coin can say that it rightly differs from what others have on their lists. */
+    private void say(Code code, Spot spot, String what, String remedy) {
+        Optional<Excuse> excuse = coin.excused().stream().filter(one -> one.finding().value().equals(code.id())).findFirst();
+        RowFindings alone = new RowFindings();
+        (excuse.isPresent() ? alone : findings).add(code, spot, what, remedy);
+        excuse.ifPresent(one -> excused.add(new Excused(alone.all().get(0), one.because().value(), one.finding().place())));
     }
 
     /** False for a reason why there is none, which is the same text under every convention. */
@@ -115,13 +133,13 @@ final class EntryComparison {
     }
 
     private void differs(String what, String list, String entry, Spot spot) {
-        findings.add(ListCodes.DIFFERS, spot, "The coin is in the catalogue as “" + coin.id() + "”, and of its " + what.replace('.', ' ')
+        say(ListCodes.DIFFERS, spot, "The coin is in the catalogue as “" + coin.id() + "”, and of its " + what.replace('.', ' ')
                         + " the list says “" + list + "”, the entry “" + entry + "”.",
                 "Look at the coin or its record, and mend whichever is wrong. The entry, " + coin.place().file() + ", is left as it is.");
     }
 
     private void more(String what, EntryNode list, Spot spot) {
-        findings.add(ListCodes.SAYS_MORE, spot, "The coin is in the catalogue as “" + coin.id() + "”, whose entry does not have this "
+        say(ListCodes.SAYS_MORE, spot, "The coin is in the catalogue as “" + coin.id() + "”, whose entry does not have this "
                         + what.replace('.', ' ') + ": “" + list.shown() + "”.",
                 "Write it into " + coin.place().file() + " if it is wanted; a list adds nothing to an entry but figures, and those only with --add-figures.");
     }

@@ -1,11 +1,7 @@
 package exergue.exchange.list;
 
-import exergue.source.list.ColumnContent;
-import exergue.source.list.ListColumn;
-import exergue.source.list.ListPlan;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Pattern;
 
 /** A list as its lines may be shown beside findings: cells that may name the very place of a find are dotted out. */
 final class Hidden {
@@ -26,19 +22,6 @@ final class Hidden {
         return String.join("\n", lines);
     }
 
-    /** The file beside a list, without the words of the list for its find-spots. */
-    static String in(String file, ListPlan plan) {
-        String shown = file;
-        for (ListColumn column : plan.columns().values()) {
-            if (column.holds() == ColumnContent.FIND_SPOT) {
-                for (String words : column.text().words().keySet()) {
-                    shown = shown.replaceAll("(?<![\\p{L}\\p{N}])" + Pattern.quote(words) + "(?![\\p{L}\\p{N}])", dots(words));
-                }
-            }
-        }
-        return shown;
-    }
-
     private static void hide(SheetCell cell, List<String> lines) {
         int first = cell.place().line() - 1;
         int breaks = (int) cell.text().chars().filter(c -> c == '\n').count();
@@ -52,7 +35,7 @@ final class Hidden {
         lines.set(first, line.substring(0, from) + dots(line.substring(from, to)) + line.substring(to));
     }
 
-    private static String dots(String text) {
+    static String dots(String text) {
         return "·".repeat(text.codePointCount(0, text.length()));
     }
 }

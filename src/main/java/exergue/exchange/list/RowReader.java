@@ -34,6 +34,7 @@ final class RowReader {
     private final CellReader cells;
     private final ReadingCells readings;
     private final EntryFields fields;
+    private final ExactPlaces places;
     private int leftOut;
 
     RowReader(Catalogue catalogue, ListPlan plan, Sheet sheet, List<Column> columns) {
@@ -43,6 +44,7 @@ final class RowReader {
         columns.forEach(column -> byHeading.put(column.heading(), column));
         this.cells = new CellReader(plan, columns, sheet.headings());
         this.readings = new ReadingCells(plan, findings);
+        this.places = ExactPlaces.of(catalogue, plan);
         this.fields = new EntryFields(catalogue, new Names(catalogue), findings);
     }
 
@@ -84,13 +86,16 @@ final class RowReader {
 
     private Optional<Draft> draft(SheetRow row) {
         row.cells().stream().skip(sheet.headings().size()).filter(cell -> !cell.isEmpty()).findFirst().ifPresent(cell ->
-                findings.add(ListCodes.BEYOND_HEADINGS, Spot.of(row), "cells", "The row has a cell in column "
-                        + SheetCell.letters(cell.column()) + ", “" + cell.text() + "”, where there is no heading.",
+                findings.add(ListCodes.BEYOND_HEADINGS, Spot.of(row), "cells", "The row has something in column "
+                        + SheetCell.letters(cell.column()) + ", where there is no heading.",
                         "Perhaps a cell before it has the sign in it that parts the cells: put that cell in quotation marks. Or give the "
                                 + "column a heading."));
         Map<ColumnContent, List<Taken>> taken = cells.row(row);
         Map<String, Map<Kind, Draft.Figure>> hands = hands(row, taken);
         List<Draft.Field> said = fields.of(row, taken);
+        said.stream().filter(field -> places.namedIn(field.node().yaml())).forEach(field -> findings.add(ListCodes.EXACT_PLACE, field.spot(), "place",
+                "The words name the very place of a find.", "Take the place out of them, or leave the column out; what is exact belongs under "
+                        + "exact: in find-spots.yaml, where it is held back."));
         boolean found = taken.containsKey(ColumnContent.FIND_CONTEXT) || taken.containsKey(ColumnContent.FIND_NUMBER);
         if (found && !taken.containsKey(ColumnContent.FIND_SPOT)) {
             findings.add(ListCodes.PLAN, Spot.of(row), "find", "The row says something of a find, but not where it was made.",

@@ -112,6 +112,11 @@ final class SheetReader {
                     "Row " + told + " of the list is empty or not there.", "Write the number that the spreadsheet shows beside the row of headings."));
             return Optional.empty();
         }
+        if (rows.stream().allMatch(SheetRow::isBlank)) {
+            notebook.add(Finding.of(ListCodes.NOT_A_TABLE, Place.ofFile(file), "", "The list is empty.",
+                    "Save it again from the spreadsheet: the sheet that has the coins, not another."));
+            return Optional.empty();
+        }
         List<SheetRow> first = rows.subList(0, Math.min(rows.size(), LOOKED_AT));
         long widest = first.stream().mapToLong(SheetRow::filled).max().orElse(0);
         for (SheetRow row : first) {

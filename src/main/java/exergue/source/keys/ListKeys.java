@@ -65,8 +65,6 @@ final class ListKeys {
             "What stands between the cells of a row. Without it, whichever gives the most even rows.", "semicolon");
     private static final Key<Optional<Written<Integer>>> HEADINGS = KEYS.may("headings-in-row", Texts.WHOLE_NUMBER,
             "The row of the sheet that has the headings, counted from 1. Without it, the first that looks so.", "3");
-    private static final Key<List<Written<String>>> ROWS_LEFT_OUT = KEYS.or("rows-left-out", new ListOf<>(AS_IT_STANDS), "",
-            "How rows begin that are no coins: sums, means, headings in between.", "[Total, Mean weight]");
     private static final Key<Optional<Written<String>>> BY = KEYS.may("by", Texts.ID,
             "The measuring convention its figures were taken under, from conventions.yaml.", "bench-2024");
     private static final Key<Optional<Written<Boolean>>> DECIMAL_MARK = KEYS.may("decimal-mark",
@@ -80,6 +78,8 @@ final class ListKeys {
     private static final Key<Map<String, Written<String>>> ALL_SIGNS = KEYS.or("signs", SIGNS, "",
             "What stands in the list where there is no figure, and what it means: “missing: why”, “not applicable: why”, “illegible: why”, "
                     + "“left out” or “as above”. “empty” is an empty cell.", "{'-': 'missing: not weighed', empty: left out}");
+    private static final Key<List<Written<String>>> ROWS_LEFT_OUT = KEYS.or("rows-left-out", new ListOf<>(AS_IT_STANDS), "",
+            "How rows begin that are no coins: sums, means, headings in between.", "[Total, Mean weight]");
     private static final Key<Map<String, ListColumn>> COLUMNS = KEYS.must("columns", new MapOf<>(COLUMN, HEADING),
             "The columns by their headings, and what each holds: " + String.join(", ", ColumnContent.words()) + ". A second column of the "
                     + "same heading is “heading (2)”; one without a heading goes by its letter, “column F”.",

@@ -60,6 +60,10 @@ public final class ListCodes {
     public static final Code NOT_CHANGED = new Code("list-figures-not-added", ERROR, "Figures of the list cannot be added to an entry",
             "The entry is laid out so that a line cannot be put in without touching what is there.",
             "also-measured: [{by: bench, weight: 3.87 g}]", "also-measured:\n  - {by: bench, weight: 3.87 g}");
+    public static final Code EXACT_PLACE = new Code("list-exact-place", ERROR, "A list would write the exact place of a find into an entry",
+            "Exact find-spots invite looting. They are held back where find-spots.yaml has them, but not in a note or a provenance, which are "
+                    + "printed.",
+            "# Remarks: found below the third spring", "# Remarks: found in 1931");
     public static final Code PLAN = new Code("list-file-incomplete", ERROR, "The file of a list leaves something open",
             "Whose the figures are, what the ids are made of and which work is cited must be said once for the whole list.",
             "columns: {Wt: weight}", "by: bench\ncolumns: {Wt: weight}");
@@ -68,6 +72,6 @@ public final class ListCodes {
 
     public static List<Code> all() {
         return List.of(NOT_A_TABLE, ENCODING, ENCODING_TAKEN, TOO_LARGE, HEADING_NOT_THERE, COLUMN_UNCLAIMED, SIGN_UNANSWERED,
-                UNKNOWN_WORD, TYPE_UNCLEAR, NO_ID, COIN_TWICE, LIKE_A_SUM, BEYOND_HEADINGS, DIFFERS, SAYS_MORE, NOT_CHANGED, PLAN);
+                UNKNOWN_WORD, TYPE_UNCLEAR, NO_ID, COIN_TWICE, LIKE_A_SUM, BEYOND_HEADINGS, DIFFERS, SAYS_MORE, NOT_CHANGED, EXACT_PLACE, PLAN);
     }
 }

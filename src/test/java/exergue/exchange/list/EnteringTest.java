@@ -199,6 +199,18 @@ class EnteringTest {
                 () -> assertFalse(all.contains("spring") || all.contains("brook") || all.contains("mill") || all.contains("bank"), all));
     }
 
+    /** Nor in any other cell of the row, whatever that is. */
+    @ParameterizedTest
+    @CsvSource({"note, true, found BELOW the third spring", "provenance, true, 'bought from the finder, below the third spring'",
+        "find context, true, below the third spring", "note, false, harbour quarter", "note, false, spring", "left out, false, below the third spring"})
+    void placesAreNotWrittenByAnotherWay(String content, boolean refused, String text) {
+        Entered entered = enter("Inv;Wt;Spot;X\n7;3.87;below the third spring;\"" + text + "\"\n",
+                PLAN + "  Spot: {holds: find-spot, words: {below the third spring: harbour}}\n  X: " + content + "\n");
+        assertEquals(refused ? "list-exact-place" : "", Lists.codes(entered));
+        String all = Lists.shown(entered.findings().all()) + entered.shown();
+        assertFalse(all.toLowerCase(java.util.Locale.ROOT).contains("third spring"), all);
+    }
+
     @Test
     void aCoinThatIsThereIsComparedAndItsEntryStays() {
         String list = "Id;Wt;Axis;O;Prov\nov-1;3.89;7;O1;\nov-2;4.03;12;O1;from A\n";

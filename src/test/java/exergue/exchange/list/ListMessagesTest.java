@@ -46,6 +46,7 @@ class ListMessagesTest {
     private void theList() {
         say("a mark that is not closed", "Inv;Wt\n7;\"3.87\n8;3.88\n", PLAN);
         say("no headings", "7;3.87\n8;3.88\n", PLAN);
+        say("nothing at all", "\n;;\n", PLAN);
         say("a spreadsheet itself", "PK\u0003\u0004 and so on", PLAN);
         say("headings in a row that is not there", LIST, "headings-in-row: 9\n" + PLAN);
         say("Windows-1252, which nobody has named", "Inv;Wt;Münze\n7;3.87;\n".getBytes(Charset.forName("windows-1252")), PLAN, Lists.catalogue(), false);
@@ -84,6 +85,8 @@ class ListMessagesTest {
         say("words that the catalogue does not know", "Inv;Wt;Type;Coll;Dam\n7;3.87;wheel-drahm;TM;bent\n8;3.88;Rad;XX;\n9;3.89;Rad;TM;\n",
                 PLAN + "  Type: type\n  Coll: collection\n  Dam: damage\n");
         say("places", "Inv;Wt;Spot;No\n7;3.87;under the oak;1\n8;3.88;;2\n9;3.89;under the oak;3\n", PLAN + "  Spot: find-spot\n  No: find number\n");
+        say("a place in another cell", "Inv;Wt;Spot;Note\n7;3.87;Third spring;found below the third spring\n8;3.88;Third spring;in springtime\n",
+                PLAN + "  Spot: {holds: find-spot, words: {Third spring: harbour}}\n  Note: note\n");
         say("types", "Inv;Wt;Mint;Metal;Den\n7;3.87;Orvane;silver;\n8;3.88;Orvane;gold;\n9;3.89;Orvane;silver;obol\n10;3.9;Orvain;silver;\n11;3.9;;;\n",
                 PLAN.replace(", type: wheel-drachm", "") + "  Mint: mint\n  Metal: metal\n  Den: denomination\n");
         say("a type, and a mint and a metal that are not its own", "Inv;Wt;Type;Mint;Metal\n7;3.87;wheel-drachm;Orvane;copper-alloy\n",

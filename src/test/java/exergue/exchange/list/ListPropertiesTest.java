@@ -166,6 +166,25 @@ class ListPropertiesTest {
         }
     }
 
+    /** Whatever bytes there are, there is an answer or a finding. */
+    @Property(tries = 300)
+    void noListAndNoFileBreaksIt(@ForAll byte[] list, @ForAll("scraps") String rows, @ForAll("scraps") String plan, @ForAll boolean sound) {
+        String good = "by: museum\nids: 'tm-{inventory number}'\nevery-row: {collection: town-museum, type: wheel-drachm}\ncolumns:\n"
+                + "  Inv: inventory number\n  Wt: {holds: weight, unit: g, second-in: Inv}\n  \"\": note\n";
+        for (byte[] one : List.of(list, rows.getBytes(StandardCharsets.UTF_8), ("Inv;Wt\n" + rows).getBytes(StandardCharsets.UTF_16))) {
+            Entered entered = Lists.enter(one, sound ? good : "by: museum\ncolumns:\n  Inv: id\n" + plan, Lists.tree(), true);
+            assertTrue(entered.look().isPresent() || entered.findings().hasErrors(), () -> Lists.shown(entered.findings().all()));
+            proposal(one, new Notebook());
+        }
+    }
+
+    @Provide
+    Arbitrary<String> scraps() {
+        return Arbitraries.of("Inv", "Wt", ";", ",", "\t", "\n", "\r\n", "\"", "'", "3,87", "3.87 g", "-", "?", "#N/A", "\uFEFF", "\u0000", "\u001B", "sep=;\n",
+                ": ", "  ", "{", "}", "[", "holds: ", "weight", "columns", "signs", "by", "as above", "Total", "\uD83E\uDE99", "e\u0301", "\u200B", "…")
+                .list().ofMaxSize(30).map(list -> String.join("", list));
+    }
+
     @Provide
     Arbitrary<String> entries() {
         Arbitrary<String> comment = Arbitraries.of("", "  # seen in 2024", "\n# looked at again\n", "\n\n");
