@@ -121,11 +121,16 @@ public final class FolderTree implements Tree {
 
     private boolean leadsInside(Path file) {
         try {
-            return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS) ? folderInside(file.getParent())
+            return Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS) ? folderInside(folderOf(file))
                     : file.toRealPath().startsWith(realRoot) && Files.isRegularFile(file);
         } catch (IOException e) {
             return false;
         }
+    }
+
+    /** A file directly in the folder one is in has no parent in its path. */
+    private static Path folderOf(Path file) {
+        return file.getParent() == null ? Path.of("") : file.getParent();
     }
 
     private boolean folderInside(Path folder) throws IOException {

@@ -58,6 +58,15 @@ class StartTest {
         }
     }
 
+    /** What is copied from it merges as well as docs/review.md promises. */
+    @Test
+    void whatStartLaysOutIsTidy() throws IOException {
+        Path source = folder.resolve("mine");
+        Ran.command("start", source.toString());
+        Ran tidy = Ran.command("tidy", source.toString(), "--check");
+        assertEquals(0, tidy.code(), tidy.all());
+    }
+
     @Test
     void nothingIsEverOverwritten() throws IOException {
         Path works = folder.resolve("works.yaml");

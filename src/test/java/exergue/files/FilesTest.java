@@ -164,4 +164,13 @@ class FilesTest {
             return files.filter(Files::isRegularFile).count();
         }
     }
+
+    /** As where a command is given without a folder: the paths of its files have no folder then. */
+    @Test
+    void theFolderOneIsInIsATree() throws IOException {
+        FolderTree here = new FolderTree(Path.of(""));
+        assertTrue(here.has("pom.xml"));
+        assertFalse(here.has("no-such-file.xml"));
+        assertTrue(here.read("pom.xml").length > 0);
+    }
 }
