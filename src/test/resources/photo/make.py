@@ -27,6 +27,7 @@ for number, turn in stored.items():
     exif = Image.Exif()
     exif[0x0112] = number
     picture.save(f"orientation-{number}.jpg", quality=95, subsampling=0, exif=exif)
+    picture.save(f"orientation-{number}.png", exif=exif)
     picture.save(f"orientation-{number}.tif", tiffinfo={0x0112: number})
 
 upright.save("plain.jpg", quality=95, subsampling=0, dpi=(600, 600))

@@ -1,5 +1,6 @@
 package exergue.photo;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import javax.imageio.metadata.IIOMetadata;
 import javax.imageio.metadata.IIOMetadataFormatImpl;
@@ -73,6 +74,15 @@ record FileFacts(String orientation, OptionalDouble ppi, int channels, int bits)
         NodeList found = root.getElementsByTagName(name);
         Node node = found.getLength() == 0 ? null : found.item(0).getAttributes().getNamedItem("value");
         return node == null ? "" : node.getNodeValue();
+    }
+
+    /** As Java’s neutral metadata name the values of EXIF 2.32, tag 0x0112, in their order from 1; see {@link #upright}. */
+    private static final List<String> ORIENTATIONS = List.of(NORMAL, "FlipH", "Rotate180", "FlipV", "FlipHRotate90", "Rotate270",
+            "FlipVRotate90", "Rotate90");
+
+    /** The same with what EXIF says of how the camera was held; any other figure than 1 to 8 says nothing. */
+    FileFacts held(int exif) {
+        return exif < 1 || exif > ORIENTATIONS.size() ? this : new FileFacts(ORIENTATIONS.get(exif - 1), ppi, channels, bits);
     }
 
     boolean isUpright() {

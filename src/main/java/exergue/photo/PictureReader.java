@@ -42,7 +42,7 @@ public final class PictureReader {
             return tooLong(bytes.length, limits);
         }
         try {
-            return with(bytes, format.get(), reader -> read(reader, format.get(), limits));
+            return with(bytes, format.get(), reader -> read(reader, format.get(), limits, bytes));
         } catch (IOException | RuntimeException e) {
             // the readers throw whatever comes to hand over a file that is not as it should be
             return new Unreadable(Reason.DAMAGED, "it is damaged or not complete");
@@ -166,12 +166,12 @@ public final class PictureReader {
         return FileFacts.of(reader.getImageMetadata(0), format);
     }
 
-    private static ReadPicture read(ImageReader reader, Format format, Limits limits) throws IOException {
+    private static ReadPicture read(ImageReader reader, Format format, Limits limits, byte[] bytes) throws IOException {
         Optional<Unreadable> refused = refusal(reader, format, limits);
         if (refused.isPresent()) {
             return refused.get();
         }
-        FileFacts facts = facts(reader, format);
+        FileFacts facts = format == Format.PNG ? facts(reader, format).held(PngChunks.orientation(bytes)) : facts(reader, format);
         List<String> warnings = new ArrayList<>();
         reader.addIIOReadWarningListener((source, warning) -> warnings.add(warning));
         BufferedImage image = reader.read(0);
@@ -182,7 +182,7 @@ public final class PictureReader {
         Colours colours = facts.channels() == 4 && !image.getColorModel().hasAlpha() ? Colours.CMYK
                 : raster.channels() == 1 ? Colours.GREY : Colours.RGB;
         return new Picture(raster, new Kind(format, colours, raster.bits()), facts.ppi(),
-                format == Format.JPEG && raster.bits() == 8 && colours != Colours.CMYK && facts.isUpright());
+                format == Format.JPEG && raster.bits() == 8 && colours != Colours.CMYK && facts.isUpright(), !facts.isUpright());
     }
 
     /** Of the warnings of the readers, those over a colour profile or a comment leave the pixels whole. */

@@ -24,8 +24,9 @@ public sealed interface ReadPicture {
      * @param ppi    pixels to the inch as the file says; empty where it does not say, says two, or says 72, which programs write that know nothing
      * @param asItIs true where the bytes of the file can be printed without being unpacked: a JPEG of 8 bits, grey or RGB,
      *               that need not be turned
+     * @param turned true where the pixels lie otherwise in the file than upright
      */
-    record Picture(Raster raster, Kind kind, OptionalDouble ppi, boolean asItIs)
+    record Picture(Raster raster, Kind kind, OptionalDouble ppi, boolean asItIs, boolean turned)
             implements ReadPicture { }
 
     /** @param words the same for a message, as the end of a sentence: "it has 40000 × 30000 pixels, more than …" */

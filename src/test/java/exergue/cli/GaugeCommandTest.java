@@ -31,6 +31,14 @@ class GaugeCommandTest {
         Golden.check(GOLDEN.resolve("alone.txt"), ran.out().replace(alone.toString(), "coin.jpg"));
     }
 
+    /** Drawn by the tests (GradedCoin 34): the greatest diameter is 22.87 mm, the axis 288.5°. */
+    @Test
+    void theExampleOfTheDocsIsWhatIsPrinted() throws Exception {
+        Ran ran = Ran.command("gauge", "docs/pictures/both-sides.jpg");
+        assertEquals(0, ran.code(), ran.all());
+        assertTrue(Files.readString(Path.of("docs/photographs.md")).contains("```text\n" + ran.out() + "```"), ran.out());
+    }
+
     @Test
     void whatCannotBeMeasuredIsSaidWithOne() {
         Ran ran = Ran.command("gauge", "src/test/resources/photo/plain.jpg", "src/test/resources/photo/bomb.png");

@@ -32,7 +32,7 @@ class OutsideWorldTest {
             "java.io.FileNotFoundException", "java.io.InputStream", "java.io.InputStreamReader", "java.io.OutputStream",
             "java.io.OutputStreamWriter", "java.io.Reader", "java.io.StringReader", "java.io.StringWriter",
             "java.io.UncheckedIOException", "java.net.URI",
-            "java.nio.ByteBuffer", "java.nio.CharBuffer", "java.nio.file.Path",
+            "java.nio.ByteBuffer", "java.nio.ByteOrder", "java.nio.CharBuffer", "java.nio.file.Path",
             "java.lang.ClassLoader"); // resources of the jar; see what may not be asked of it below
 
     /** What one room more may use, and why. */

@@ -63,11 +63,12 @@ class PictureReaderTest {
     @ParameterizedTest
     @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8})
     void cameraHeldAnyWayIsTurnedUpright(int orientation) throws IOException {
-        for (String ending : new String[] {".jpg", ".tif"}) {
+        for (String ending : new String[] {".jpg", ".tif", ".png"}) {
             Picture picture = picture("orientation-" + orientation + ending);
             assertEquals(48, picture.raster().width(), ending);
             assertFields(picture.raster(), 0.04);
             assertEquals(ending.equals(".jpg") && orientation == 1, picture.asItIs(), ending);
+            assertEquals(orientation != 1, picture.turned(), ending);
         }
     }
 

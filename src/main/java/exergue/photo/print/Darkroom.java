@@ -71,12 +71,15 @@ public final class Darkroom {
         List<CoinPrint> prints = prints(catalogue, coins, source, reached);
         PictureNames names = new PictureNames(source);
         Map<String, PrintedCoin> byCoin = new LinkedHashMap<>();
-        List<Finding> findings = new ArrayList<>(new ChapterPictures(source, cache, opener).check(catalogue));
+        ChapterPictures.Looked inChapters = new ChapterPictures(source, cache, opener).look(catalogue);
+        List<Finding> findings = new ArrayList<>(inChapters.findings());
         for (int i = 0; i < coins.size(); i++) {
             byCoin.put(coins.get(i).id().value(), names.named(prints.get(i)));
             findings.addAll(prints.get(i).findings());
         }
-        return new PreparedPictures(new PrintedCoins(byCoin), new OverlaidTree(source, new PictureTree(source, names.made(), cache, opener)),
+        Map<String, Cut> made = new HashMap<>(inChapters.copies());
+        made.putAll(names.made());
+        return new PreparedPictures(new PrintedCoins(byCoin), new OverlaidTree(source, new PictureTree(source, made, cache, opener)),
                 Findings.of(findings));
     }
 

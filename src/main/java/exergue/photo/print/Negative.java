@@ -21,6 +21,8 @@ import java.util.Optional;
 /** One photograph while it is worked on. It is read and unpacked once at most, and only if something on it has to be looked at. */
 final class Negative {
 
+    private static final int COPY_PPI = 300;
+
     private final String path;
     private final Tree source;
     private final String digest;
@@ -55,15 +57,19 @@ final class Negative {
         });
     }
 
-    /** Why it cannot be opened, as the end of a sentence; empty if it can. */
-    Optional<String> fault() {
-        String name = Fingerprint.of("fault", digest, "");
-        byte[] words = cache.get(name).orElseGet(() -> {
-            byte[] found = (unpacked() instanceof ReadPicture.Unreadable unreadable ? unreadable.words() : "").getBytes(StandardCharsets.UTF_8);
+    /** What it is as a whole, without a look at what it shows. */
+    Whole whole() {
+        String name = Fingerprint.of("whole", digest, "");
+        return Whole.of(new String(cache.get(name).orElseGet(() -> {
+            byte[] found = Whole.of(unpacked()).text().getBytes(StandardCharsets.UTF_8);
             cache.put(name, found);
             return found;
-        });
-        return words.length == 0 ? Optional.empty() : Optional.of(new String(words, StandardCharsets.UTF_8));
+        }), StandardCharsets.UTF_8));
+    }
+
+    /** The whole of it as a picture that can be printed: upright, grey or in red, green and blue. */
+    Cut copy(Whole whole) {
+        return new Cut(path, digest, Cut.GROUND, new Cut.Frame(0, 0, 1, whole.width(), whole.height()), whole.grey(), COPY_PPI);
     }
 
     /** Makes sure that the picture is in the cache; returns it if it had to be made. */
@@ -124,7 +130,7 @@ final class Negative {
             return new Seen.Unreadable(unreadable.words());
         }
         ReadPicture.Picture picture = (ReadPicture.Picture) unpacked();
-        boolean printable = picture.asItIs() || picture.kind().format() == ReadPicture.Format.PNG && picture.kind().bits() <= Byte.SIZE;
+        boolean printable = picture.asItIs() || picture.kind().format() == ReadPicture.Format.PNG && picture.kind().bits() <= Byte.SIZE && !picture.turned();
         Raster raster = picture.raster();
         Outlined outlined = Outliner.find(raster);
         List<Seen.Side> sides = outlined instanceof Outlined.Found found

@@ -12,6 +12,7 @@ import exergue.finding.Finding;
 import exergue.photo.Fingerprint;
 import exergue.photo.Limits;
 import exergue.photo.PictureReader;
+import exergue.photo.ReadPicture;
 import exergue.photo.Workroom;
 import java.awt.Color;
 import java.awt.image.BufferedImage;
@@ -318,6 +319,26 @@ class DarkroomTest {
         first.findings().all().forEach(finding -> assertTrue(finding.what().startsWith("The picture “p.png” cannot be opened: " + words)));
         assertEquals(first.findings().all(), prepared(source, new FolderCache(folder), 1, unpacked).findings().all());
         assertEquals(1, unpacked.get());
+    }
+
+    /** The engine would print it as it lies in the file; and the inks of a printer would break the standard of the book. */
+    @ParameterizedTest
+    @CsvSource({"orientation-6.jpg, 48, 32", "orientation-8.png, 48, 32", "orientation-3.jpg, 48, 32", "cmyk.jpg, 48, 32"})
+    void aPictureOfAChapterIsPrintedUprightAndInRedGreenAndBlue(String file, int width, int height) throws IOException {
+        byte[] bytes = Files.readAllBytes(Path.of("src/test/resources/photo", file));
+        PicturedCatalogue source = new PicturedCatalogue().file("p.jpg", bytes)
+                .text("catalogue.yaml", "title: Coins\nlanguage: en\nparts: {front: [title, chapters/preface.md], body: [catalogue]}\n")
+                .text("chapters/preface.md", "# Preface\n\n![A map](p.jpg)\n").coin("lk-1", "20 mm", "width: 30 mm");
+        AtomicInteger unpacked = new AtomicInteger();
+        PreparedPictures prepared = prepared(source, new FolderCache(folder), 1, unpacked);
+        ReadPicture.Picture printed = (ReadPicture.Picture) PictureReader.read(prepared.tree().read("p.jpg"), Limits.USUAL);
+        assertEquals(width + " x " + height, printed.raster().width() + " x " + printed.raster().height());
+        assertTrue(printed.asItIs());
+        assertTrue(printed.raster().at(8, 8, 0) > 0.8 && printed.raster().at(8, 8, 2) < 0.3, "red stands at the upper left");
+        assertEquals(1, prepared.tree().files().stream().filter("p.jpg"::equals).count());
+        prepared(source, new FolderCache(folder), 1, unpacked);
+        assertEquals(1, unpacked.get());
+        org.junit.jupiter.api.Assertions.assertArrayEquals(bytes, source.tree().read("p.jpg"), "the source stays as it is");
     }
 
     /** The same file with another height and width in its frame header (SOF0: FF C0, length, bits, height, width). */
