@@ -18,6 +18,9 @@ final class Inventory {
     private static final Pattern ENTRY_ENDING = Pattern.compile("(?i)(\\.(ya?ml|txt))+$");
     private static final Pattern ENTRY_BY_ANOTHER_NAME = Pattern.compile("(?i)(.*/)?[^./]+(\\.(ya?ml|txt))*");
 
+    /** What spreadsheets call a sheet saved as text. */
+    private static final Pattern LIST_ENDING = Pattern.compile("(?i)\\.(csv|tsv|txt)$");
+
     private final Set<String> files;
     private final Notebook notebook;
 
@@ -69,7 +72,11 @@ final class Inventory {
         return file.startsWith(FileKind.COIN.where()) || file.startsWith(FileKind.TYPE.where());
     }
 
-    private static String remedy(String file) {
+    private String remedy(String file) {
+        String list = file.replaceFirst("\\.yaml$", "");
+        if (file.endsWith(".yaml") && files.stream().anyMatch(other -> other.startsWith(list + ".") && LIST_ENDING.matcher(other).find())) {
+            return "If it says how the list beside it is read, put both into the folder " + FileKind.LISTS + ".";
+        }
         if (file.endsWith(".bib")) {
             return "If it holds the works that are cited, call it " + WorksReader.BIB + " and put it beside catalogue.yaml.";
         }

@@ -169,6 +169,14 @@ class EnterCommandTest {
     }
 
     @Test
+    void elsewhereInTheCatalogueCheckSaysWhereTheyBelong() throws IOException {
+        Files.writeString(source.resolve("museum.csv"), Files.readString(list));
+        Files.writeString(source.resolve("museum.yaml"), block("my-museum.yaml"));
+        Ran check = Ran.command("check", source.toString());
+        assertTrue(check.out().contains("put both into the folder lists/"), check.out());
+    }
+
+    @Test
     void wrongUseIsSaid() throws IOException {
         Ran none = enter("--columns", "nowhere.yaml");
         assertEquals(2, none.code());
