@@ -202,7 +202,7 @@ class ProofInBrowserTest {
     void oneEntryAloneAndTheNext() throws Exception {
         browser.evaluate("choose('pho-034', true)");
         browser.press("e");
-        browser.await("document.querySelectorAll('#one .crop').length === 1 && pages.hidden");
+        browser.await("document.querySelectorAll('#one .crop').length >= 1 && pages.hidden"); // an entry may lie on two pages
         browser.picture(PICTURES.resolve("one-entry.png"));
         assertEquals(folio(), text("by('folio').value"));
         browser.press("n");
