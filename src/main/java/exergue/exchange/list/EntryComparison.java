@@ -6,13 +6,16 @@ import exergue.finding.Excused;
 import exergue.measure.Convention;
 import exergue.measure.Kind;
 import exergue.measure.Parsed;
+import exergue.measure.Quantity;
 import exergue.measure.Reading;
 import exergue.measure.ReadingParser;
+import exergue.measure.Unit;
 import exergue.model.Coin;
 import exergue.model.Excuse;
 import exergue.model.Measurement;
 import exergue.model.Written;
 import exergue.source.list.ListCodes;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -126,10 +129,19 @@ final class EntryComparison {
         }
     }
 
-    /** The same figure to the same step, however it is written. */
+    /** The same figure, however it is written; in one unit also to the same step: 3.9 g is not 3.90 g. */
     private static boolean same(Reading one, Reading other) {
         return one instanceof Reading.Read first && other instanceof Reading.Read second && first.form() == second.form()
-                && first.qualifier() == second.qualifier() && first.normal().equals(second.normal());
+                && first.qualifier() == second.qualifier() && (units(first).equals(units(second)) ? first.normal().equals(second.normal())
+                : values(first).equals(values(second)));
+    }
+
+    private static List<Unit> units(Reading.Read read) {
+        return read.asRecorded().stream().map(Quantity::unit).toList();
+    }
+
+    private static List<BigDecimal> values(Reading.Read read) {
+        return read.normal().stream().map(quantity -> quantity.value().stripTrailingZeros()).toList();
     }
 
     private void differs(String what, String list, String entry, Spot spot) {
