@@ -109,7 +109,7 @@ final class GaugeCommand implements Callable<Integer> {
 
     private static GaugedPhoto gauged(Path photo, String inside, Cache cache) throws IOException {
         Path file = photo.toAbsolutePath().normalize();
-        if (file.getParent() == null) {
+        if (FolderTree.isFolder(file)) {
             throw new UsageException("“" + photo + "” is a folder. Name a photograph.");
         }
         try {

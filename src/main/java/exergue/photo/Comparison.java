@@ -39,7 +39,13 @@ public final class Comparison {
      *               nearest to the recorded one
      * @param agrees within 3 % and what the record was rounded to
      */
-    public record Diameter(Reading.Read recorded, String line, double shown, PictureScale scale, boolean agrees) { }
+    public record Diameter(Reading.Read recorded, String line, double shown, PictureScale scale, boolean agrees) {
+
+        /** Of two figures the greater. */
+        double recordedMm() {
+            return greater(recorded);
+        }
+    }
 
     /**
      * @param agrees within an hour

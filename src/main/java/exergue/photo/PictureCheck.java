@@ -22,6 +22,10 @@ import java.util.function.Function;
 public final class PictureCheck {
 
     private static final double SCALES_APART = 0.03;
+    private static final List<Division> DIVISIONS = List.of(new Division(0.5, "half a millimetre"), new Division(2, "two millimetres"),
+            new Division(5, "five millimetres"), new Division(10, "ten millimetres"));
+
+    private record Division(double mm, String words) { }
 
     private final Function<String, Optional<Gauged>> gauged;
     private final ReadingChoice choice;
@@ -77,9 +81,17 @@ public final class PictureCheck {
     private Finding diameter(Coin coin, Type type, Comparison.Diameter size) {
         return Finding.of(PhotoCodes.DIAMETER, place(coin, type, Kind.DIAMETER), path(coin, type, Kind.DIAMETER),
                 "The diameter “" + size.recorded().recorded() + "” of “" + coin.id() + "” is not that of its photograph: "
-                        + mm(size.shown()) + ", " + size.line() + ", by " + size.scale().source().words() + ".",
+                        + mm(size.shown()) + ", " + size.line() + ", by " + size.scale().source().words() + "." + division(size),
                 "Measure the coin again, along the line that its convention names. If the diameter is right, mend the scale: the "
                         + "bar must lie level with the coin’s edge, and “width” is that of the whole picture.");
+    }
+
+    /** Bars of other divisions look the same; the recorded diameter gives them away. */
+    private static String division(Comparison.Diameter size) {
+        double times = size.recordedMm() / size.shown();
+        return size.scale().source() != PictureScale.Source.SCALE_BAR ? "" : DIVISIONS.stream()
+                .filter(division -> Math.abs(times / division.mm() - 1) < SCALES_APART).findFirst()
+                .map(division -> " It would be, were each division of the bar " + division.words() + " and not one.").orElse("");
     }
 
     private void scales(Coin coin, Coin.Photograph photograph, SidePicture side) {

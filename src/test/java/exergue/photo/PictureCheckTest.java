@@ -96,6 +96,17 @@ class PictureCheckTest {
         assertTrue(width.remedy().startsWith("Write “width: 24.0 mm”"), width.remedy());
     }
 
+    /** Nothing on a bar says what its divisions are; each is taken to be a millimetre. */
+    @ParameterizedTest
+    @CsvSource({"10, half a millimetre", "40, two millimetres", "100, five millimetres", "200, ten millimetres", "25, ''"})
+    void aBarOfOtherDivisionsIsGivenAwayByTheDiameter(double pixels, String words) throws IOException {
+        Gauged.Measured bar = new Gauged.Measured(600, 600, KIND, OptionalDouble.empty(), found(FLAN),
+                new ScaleBarRead.Read(pixels, 20, 0.01, 90, new Point(0, 0), new Point(500, 0)));
+        String what = findings(entry(taken(FLAN.vertical()), "7 h", "30 mm"), bar, shown(turnedOver(210))).stream()
+                .filter(finding -> finding.code().id().startsWith("diameter")).findFirst().orElseThrow().what();
+        assertTrue(what.endsWith(words.isEmpty() ? "by the scale bar." : " It would be, were each division of the bar " + words + " and not one."), what);
+    }
+
     @Test
     void whatCannotBeMeasuredIsSaid() throws IOException {
         List<Finding> findings = findings(entry("18 mm", "7 h", "30 mm"), new Gauged.Measured(600, 600, KIND, OptionalDouble.empty(),
