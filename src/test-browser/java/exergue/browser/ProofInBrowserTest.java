@@ -163,6 +163,7 @@ class ProofInBrowserTest {
         browser.evaluate("document.querySelector('.area[data-anchor=\"pho-034\"]').click()");
         assertEquals("coins/pho-034.yaml:1", text("by('place').textContent"));
         assertTrue(text("by('entry').textContent").contains("No. 135 · pho-034"));
+        browser.evaluate("document.querySelector('.area[data-anchor=\"pho-034\"]').scrollIntoView({block: 'center'})");
         browser.picture(PICTURES.resolve("coin-chosen.png"));
     }
 
