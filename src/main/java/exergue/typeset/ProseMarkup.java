@@ -18,6 +18,8 @@ final class ProseMarkup {
 
     /** Rows of a table that is not broken over pages. */
     private static final int SHORT = 12;
+    /** Letters that take no more than half of a line. */
+    private static final int FEW_WORDS = 45;
 
     private static final int SIGNATURE = 40;
 
@@ -115,7 +117,7 @@ final class ProseMarkup {
     }
 
     private void appendTable(Prose.Table table, StringBuilder html) {
-        html.append("<table class=\"").append(TABLE).append(table.rows().size() <= SHORT ? " short" : "")
+        html.append("<table class=\"").append(TABLE).append(table.rows().size() <= SHORT ? " short" : "").append(inTwo(table))
                 .append(table.caption().isPresent() ? " captioned\">" : "\">").append(caption(table, "caption" + id(table), "caption"))
                 .append("<thead>");
         html.append("<tr>");
@@ -128,6 +130,15 @@ final class ProseMarkup {
         html.append("</tbody></table>\n");
     }
 
+    /**
+     * Of two columns the first keeps its few words on one line, however much stands in the second; and where that is a
+     * figure, the table is narrow, since over the whole width the eye would lose the line between them.
+     */
+    private static String inTwo(Prose.Table table) {
+        boolean two = table.align().size() == 2
+                && table.rows().stream().allMatch(row -> Inline.plain(row.get(0)).length() <= FEW_WORDS);
+        return !two ? "" : table.align().get(1).equals("right") ? " in-two narrow" : " in-two";
+    }
 
     private String id(Prose.Captioned block) {
         return block.caption().flatMap(Caption::label).map(label -> " id=\""
