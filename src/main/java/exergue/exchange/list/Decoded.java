@@ -4,7 +4,6 @@ import exergue.finding.Finding;
 import exergue.finding.Place;
 import exergue.model.Written;
 import exergue.source.list.ListCodes;
-import exergue.source.text.SourceText;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
@@ -12,22 +11,19 @@ import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * Bytes of a list as text. Byte order marks and the noughts of UTF-16 tell an encoding for certain, and so does sound UTF-8 in
- * practice; Windows-1252 is what is left, and is said to have been taken.
+ * practice; Windows-1252 is what is left.
  *
  * @param text     empty where it cannot be told
  * @param encoding its name
- * @param said     what there is to say of it
+ * @param taken    whether it is only what is left
+ * @param said     why it cannot be told
  */
-record Decoded(Optional<String> text, String encoding, Optional<Finding> said) {
+record Decoded(Optional<String> text, String encoding, boolean taken, Optional<Finding> said) {
 
     private static final Charset WINDOWS_1252 = Charset.forName("windows-1252");
-    private static final Pattern WORD_BEYOND_ASCII = Pattern.compile("[\\p{L}]*[^\\x00-\\x7F][\\p{L}]*");
-
     /** So many letters beyond ASCII in a row are Greek or Cyrillic in an old encoding, not western words. Common practice, no source. */
     private static final int LETTERS_OF_ANOTHER_SCRIPT = 4;
 
@@ -55,28 +51,23 @@ record Decoded(Optional<String> text, String encoding, Optional<Finding> said) {
     private static Decoded told(byte[] bytes, String file, Written<String> told) {
         Optional<String> text = decode(bytes, Charset.forName(told.value().equals("utf-16") && !startsWith(bytes, 0xFE, 0xFF)
                 && !startsWith(bytes, 0xFF, 0xFE) && noughts(bytes, 1) > 0 ? "UTF-16LE" : told.value()));
-        return text.isPresent() ? certain(text, told.value(), file) : new Decoded(Optional.empty(), told.value(),
+        return text.isPresent() ? certain(text, told.value(), file) : new Decoded(Optional.empty(), told.value(), false,
                 Optional.of(Finding.of(ListCodes.ENCODING, told.place(), "encoding",
                         "The list is not saved in the encoding “" + told.value() + "”: it has bytes that mean nothing there.",
                         "Delete this line, so that the encoding is told by the bytes, or save the list again as UTF-8.")));
     }
 
     private static Decoded certain(Optional<String> text, String encoding, String file) {
-        return text.isPresent() ? new Decoded(text.map(Decoded::withoutMark), encoding, Optional.empty())
-                : new Decoded(Optional.empty(), encoding, Optional.of(unknown(file)));
+        return text.isPresent() ? new Decoded(text.map(Decoded::withoutMark), encoding, false, Optional.empty())
+                : new Decoded(Optional.empty(), encoding, false, Optional.of(unknown(file)));
     }
 
     private static Decoded western(byte[] bytes, String file) {
         Optional<String> text = decode(bytes, WINDOWS_1252);
         if (text.isEmpty() || longestRun(bytes) >= LETTERS_OF_ANOTHER_SCRIPT) {
-            return new Decoded(Optional.empty(), "", Optional.of(unknown(file)));
+            return new Decoded(Optional.empty(), "", false, Optional.of(unknown(file)));
         }
-        Matcher word = WORD_BEYOND_ASCII.matcher(text.get());
-        Place place = word.find() ? new SourceText(file, text.get().replace("\r\n", "\n").replace('\r', '\n'))
-                .place(word.start() - crlfsBefore(text.get(), word.start()), word.group().length()) : Place.ofFile(file);
-        return new Decoded(text, "Windows-1252", Optional.of(Finding.of(ListCodes.ENCODING_TAKEN, place, "",
-                "The list is not UTF-8 and is taken to be Windows-1252; so this word reads “" + (place.line() > 0 ? word.group() : "") + "”.",
-                "If that is right, write encoding: windows-1252 into the file beside the list. If not, save the list again as “CSV UTF-8”.")));
+        return new Decoded(text, "Windows-1252", true, Optional.empty());
     }
 
     private static Finding unknown(String file) {
@@ -84,11 +75,6 @@ record Decoded(Optional<String> text, String encoding, Optional<Finding> said) {
                 "It cannot be told in which encoding the list is saved: it is neither UTF-8 nor, as it seems, Windows-1252.",
                 "Save it again as “CSV UTF-8”; or, if you know the encoding, write it into the file beside the list, such as "
                         + "encoding: windows-1253 for Greek.");
-    }
-
-    private static int crlfsBefore(String text, int end) {
-        return (int) text.substring(0, end).chars().filter(c -> c == '\r').count()
-                - (int) Pattern.compile("\r(?!\n)").matcher(text.substring(0, end)).results().count();
     }
 
     private static Optional<String> decode(byte[] bytes, Charset charset) {

@@ -70,10 +70,11 @@ public final class Entering {
         }
         ColumnsFound columns = ColumnsFound.of(sheet.get(), plan.get(), catalogue);
         findings.addAll(columns.findings());
-        ExactPlaces places = ExactPlaces.of(catalogue, plan.get());
+        ExactPlaces places = ExactPlaces.of(catalogue, plan.get(), sheet.get(), columns.columns());
         Map<String, String> shown = Map.of(list.path(), places.hidden(Hidden.in(sheet.get(), columns.columns().stream()
                 .filter(column -> column.holds() == ColumnContent.FIND_SPOT).map(Column::index).toList())),
                 planned.path(), places.hidden(new String(planned.bytes(), StandardCharsets.UTF_8)));
+        EncodingTaken.in(sheet.get(), list.path(), shown.get(list.path())).ifPresent(findings::add);
         if (Findings.of(columns.findings()).hasErrors()) {
             return Entered.nothing(Findings.of(findings), shown);
         }

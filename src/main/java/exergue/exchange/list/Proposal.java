@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * The file beside a list as it could be, from the words over its columns, for the author to look over. What only the author can say
@@ -47,15 +48,24 @@ public final class Proposal {
         ListPlan.Layout unsaid = new ListPlan.Layout(Optional.empty(), Optional.empty(), Optional.empty(), List.of());
         return SheetReader.read(list.bytes(), list.path(), unsaid, notebook).map(sheet -> {
             Proposal proposal = new Proposal(sheet, list.name(), catalogue);
+            EncodingTaken.in(sheet, list.path(), proposal.shown()).ifPresent(notebook::add);
             return new Proposed(proposal.text(), proposal.known.size(), sheet.headings().size());
         });
+    }
+
+    /** The list without what stands in columns that may name where a coin was found. */
+    private String shown() {
+        List<Integer> places = IntStream.range(0, sheet.headings().size()).filter(column -> known.get(sheet.headings().get(column)) == ColumnContent.FIND_SPOT
+                || HeadingWords.TWO_MEANINGS.contains(HeadingWords.plain(sheet.headings().get(column)))).boxed().toList();
+        return ExactPlaces.of(catalogue, sheet.rows().stream().flatMap(row -> places.stream().map(column -> row.cell(column).text())).toList())
+                .hidden(Hidden.in(sheet, places));
     }
 
     private String text() {
         line("# How the list " + list + " is read. Look over every line: the headings were only compared with words that are common");
         line("# in the trade, and what only you can say stands after a #. When it is right, run the command enter again.");
         line("# Found: " + sheet.how() + ", headings in row " + sheet.headingsRow() + ".");
-        if (sheet.how().startsWith("Windows")) {
+        if (sheet.encodingTaken()) {
             line("# encoding: windows-1252");
         }
         line("");

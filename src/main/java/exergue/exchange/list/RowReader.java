@@ -44,7 +44,7 @@ final class RowReader {
         columns.forEach(column -> byHeading.put(column.heading(), column));
         this.cells = new CellReader(plan, columns, sheet.headings());
         this.readings = new ReadingCells(plan, findings);
-        this.places = ExactPlaces.of(catalogue, plan);
+        this.places = ExactPlaces.of(catalogue, plan, sheet, columns);
         this.fields = new EntryFields(catalogue, new Names(catalogue), findings);
     }
 
@@ -92,8 +92,10 @@ final class RowReader {
                                 + "column a heading."));
         Map<ColumnContent, List<Taken>> taken = cells.row(row);
         Map<String, Map<Kind, Draft.Figure>> hands = hands(row, taken);
-        List<Draft.Field> said = fields.of(row, taken);
-        said.stream().filter(field -> places.namedIn(field.node().yaml())).forEach(field -> findings.add(ListCodes.EXACT_PLACE, field.spot(), "place",
+        List<Draft.Field> said = new ArrayList<>(fields.of(row, taken));
+        List<Draft.Field> exact = said.stream().filter(field -> places.namedIn(field.node().yaml())).toList();
+        said.removeAll(exact); // nor is it quoted where the entry is there and is compared
+        exact.forEach(field -> findings.add(ListCodes.EXACT_PLACE, field.spot(), "place",
                 "The words name the very place of a find.", "Take the place out of them, or leave the column out; what is exact belongs under "
                         + "exact: in find-spots.yaml, where it is held back."));
         boolean found = taken.containsKey(ColumnContent.FIND_CONTEXT) || taken.containsKey(ColumnContent.FIND_NUMBER);

@@ -57,7 +57,7 @@ final class SheetReader {
         }
         Decoded decoded = Decoded.of(bytes, file, layout.encoding());
         decoded.said().ifPresent(notebook::add);
-        return decoded.text().flatMap(text -> sheet(text.replace('\u000B', ' '), decoded.shownEncoding()));
+        return decoded.text().flatMap(text -> sheet(text.replace('\u000B', ' '), decoded));
     }
 
     /** Packed files, such as spreadsheets are today, and the compound files they were before. */
@@ -65,7 +65,7 @@ final class SheetReader {
         return bytes.length > first.length && IntStream.range(0, first.length).allMatch(i -> (bytes[i] & 0xFF) == first[i]);
     }
 
-    private Optional<Sheet> sheet(String decoded, String encoding) {
+    private Optional<Sheet> sheet(String decoded, Decoded from) {
         SourceText text = new TextReader(new MemoryTree(Map.of()), notebook).decoded(file, decoded);
         Optional<Character> own = CellMark.named(text.text());
         char mark = layout.mark().map(Written::value).or(() -> own).orElseGet(() -> CellMark.of(text.text()));
@@ -85,7 +85,9 @@ final class SheetReader {
                     "Save the list again from the spreadsheet, which sets quotation marks rightly; or write a mark within a cell twice."));
             return Optional.empty();
         }
-        return headings(rows).map(at -> sheet(rows, at, encoding + ", cells parted by " + CellMark.word(mark), text.text()));
+        String how = from.shownEncoding() + ", cells parted by " + CellMark.word(mark);
+        return headings(rows).map(at -> new Sheet(how, from.taken(), text.text(), filled(rows.subList(0, at)), rows.get(at), unlike(rows.get(at)),
+                filled(rows.subList(at + 1, rows.size()))));
     }
 
     private static SheetRow row(CSVRecord record, int number, List<Place> places, SourceText text) {
@@ -130,10 +132,8 @@ final class SheetReader {
         return Optional.empty();
     }
 
-    private static Sheet sheet(List<SheetRow> rows, int at, String how, String text) {
-        List<SheetRow> below = rows.subList(at + 1, rows.size()).stream().filter(row -> !row.isBlank()).toList();
-        List<SheetRow> above = rows.subList(0, at).stream().filter(row -> !row.isBlank()).toList();
-        return new Sheet(how, text, above, rows.get(at), unlike(rows.get(at)), below);
+    private static List<SheetRow> filled(List<SheetRow> rows) {
+        return rows.stream().filter(row -> !row.isBlank()).toList();
     }
 
     /** Headings on one line; a second of the same words is numbered, and an empty one goes by the letter of its column. */

@@ -16,6 +16,7 @@ import exergue.source.SourceReader;
 import exergue.source.text.Notebook;
 import exergue.source.tidy.Tidy;
 import java.io.IOException;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -209,6 +210,25 @@ class EnteringTest {
         assertEquals(refused ? "list-exact-place" : "", Lists.codes(entered));
         String all = Lists.shown(entered.findings().all()) + entered.shown();
         assertFalse(all.toLowerCase(java.util.Locale.ROOT).contains("third spring"), all);
+    }
+
+    /** A place that is not declared yet may stand in a remark of its row, and be the first word with an accent. */
+    @Test
+    void placesThatAreNotDeclaredYetAreNotShownEither() throws IOException {
+        byte[] list = "Inv;Wt;Findspot;Notes\n7;x;Höllenfels;from Höllenfels\n".getBytes(Charset.forName("windows-1252"));
+        Entered entered = Lists.enter(list, PLAN.replace("columns:", "columns:\n  Notes: note") + "  Findspot: find-spot\n", Lists.tree(), false);
+        Notebook notebook = new Notebook();
+        Proposal.of(new NamedBytes("../museum.csv", list), SourceReader.read(Lists.tree()).catalogue().orElseThrow(), notebook);
+        String all = Lists.shown(entered.findings().all()) + entered.shown() + Lists.shown(notebook.findings().all());
+        assertAll(() -> assertTrue(all.contains("list-encoding-taken")), () -> assertFalse(all.contains("llenfels"), all));
+    }
+
+    @Test
+    void placesAreNotQuotedWhereAnEntryIsCompared() {
+        Entered entered = enter("Id;Spot;Notes\nov-1;below the third spring;found below the third spring\n", "columns:\n  Id: id\n  Notes: note\n"
+                + "  Spot: {holds: find-spot, words: {below the third spring: harbour}}\nevery-row: {type: wheel-drachm}\n");
+        String all = Lists.shown(entered.findings().all()) + entered.shown();
+        assertAll(() -> assertTrue(all.contains("list-exact-place")), () -> assertFalse(all.contains("third spring"), all));
     }
 
     @Test
