@@ -26,8 +26,11 @@ final class CellReader {
 
     private static final Set<ReadingFault> NO_FIGURE = Set.of(ReadingFault.EMPTY_READING, ReadingFault.UNCLEAR_ABSENCE);
 
-    /** What a spreadsheet shows for a formula that has gone wrong: #N/A, #REF!, #NAME?, #DIV/0!, in its language. */
-    private static final Pattern FORMULA = Pattern.compile("#[\\p{Lu}/0]{2,12}[!?]?");
+    /** What a spreadsheet shows for a formula that has gone wrong (#N/A, #REF!, #DIV/0!, in its language), or makes of a long number. */
+    private static final Pattern OF_SPREADSHEET = Pattern.compile("#[\\p{Lu}/0]{2,12}[!?]?|\\d+([.,]\\d+)?E[+-]\\d+");
+
+    /** What it makes of 2-6 and the like. */
+    private static final Pattern DAY = Pattern.compile("\\d{1,2}(-|\\. ?)\\p{L}{3,4}\\.?");
 
     private final ListPlan plan;
     private final List<Column> columns;
@@ -76,12 +79,12 @@ final class CellReader {
         }
         String sign = cell.isEmpty() ? ListPlan.EMPTY : cell.text();
         Optional<String> answer = column.answer(sign, plan);
-        boolean reading = column.holds().kind().isPresent();
         if (answer.isPresent()) {
             return answered(answer.get(), column);
         }
-        if (FORMULA.matcher(cell.text()).matches()
-                || (reading ? saysNoFigure(column, cell) : cell.text().codePoints().noneMatch(Character::isLetterOrDigit))) {
+        boolean reading = column.holds().kind().isPresent();
+        String text = column.translated(cell.text());
+        if (isSign(column.holds(), text)) {
             boolean asked = (reading || !cell.isEmpty()) && !plan.everyRow().containsKey(column.holds().word());
             if (asked) {
                 unanswered.computeIfAbsent(List.of(sign, column.heading()), key -> new ArrayList<>()).add(cell);
@@ -89,7 +92,6 @@ final class CellReader {
             above.remove(column.index());
             return Optional.empty();
         }
-        String text = column.translated(cell.text());
         above.put(column.index(), text);
         return Optional.of(text);
     }
@@ -105,9 +107,17 @@ final class CellReader {
         return Optional.ofNullable(above.get(column.index()));
     }
 
-    private static boolean saysNoFigure(Column column, SheetCell cell) {
-        return ReadingParser.parse(column.holds().kind().orElseThrow(), cell.text(), Convention.UNDECLARED)
-                instanceof Parsed.Refused refused && NO_FIGURE.contains(refused.remark().fault());
+    /** Whether a cell has no figure, or no words, and nothing that could be meant for one. */
+    static boolean isSign(ColumnContent holds, String text) {
+        if (OF_SPREADSHEET.matcher(text).matches()) {
+            return true;
+        }
+        if (holds.kind().isEmpty()) {
+            return text.codePoints().noneMatch(Character::isLetterOrDigit);
+        }
+        boolean words = text.codePoints().anyMatch(Character::isLetter) && text.codePoints().noneMatch(Character::isDigit);
+        return ReadingParser.parse(holds.kind().get(), text, Convention.UNDECLARED) instanceof Parsed.Refused refused
+                && (words || NO_FIGURE.contains(refused.remark().fault()) || DAY.matcher(text).matches());
     }
 
     /** One finding for each sign, whatever the number of its cells. */
@@ -122,11 +132,15 @@ final class CellReader {
         byHeading.forEach((heading, cells) -> where.add("column “" + heading + "” " + RowFindings.rows(cells.stream()
                 .map(SheetCell::row).toList())));
         Place first = byHeading.values().iterator().next().get(0).place();
-        String key = sign.equals(ListPlan.EMPTY) ? sign : "'" + sign.replace("'", "''") + "'";
+        String key = EntryNode.plainOrQuoted(sign);
+        boolean spoilt = OF_SPREADSHEET.matcher(sign).matches() || DAY.matcher(sign).matches();
         return Finding.of(ListCodes.SIGN_UNANSWERED, first, "",
                 (sign.equals(ListPlan.EMPTY) ? "Empty cells stand" : "“" + sign + "” stands") + " where a figure or words should: "
                         + String.join("; ", where) + ".",
-                "Say once what it means, under signs: in the file of the list, such as " + key + ": 'missing: not recorded in the list'; or "
-                        + "not applicable: why, illegible: why, left out. Where it means something else in one column, say it there.");
+                (spoilt ? "If a spreadsheet has made it of something else, mend it there, with the column formatted as text, and save the list again. "
+                        + "Or say" : "Say") + " once what it means, under signs: in the file of the list, such as " + key
+                        + ": 'missing: not recorded in the list'; or not applicable: why, illegible: why, left out. Where it means something else "
+                        + "in one column, say it there" + (!spoilt && !sign.equals(ListPlan.EMPTY) && sign.codePoints().anyMatch(Character::isLetter)
+                        ? "; if it stands for a figure, under words: of the column." : "."));
     }
 }

@@ -67,6 +67,7 @@ final class ColumnsFound {
         }
         columns.forEach(this::lookAt);
         plan.everyRow().forEach((word, value) -> ColumnContent.of(word).ifPresent(content -> lookAt(content, value)));
+        hands();
         twoOfOne();
         ids();
         type();
@@ -109,12 +110,20 @@ final class ColumnsFound {
             Optional<Written<String>> by = column.said().hand().by().or(plan::by);
             by.filter(id -> !catalogue.conventions().containsKey(id.value())).ifPresent(id -> unknown(id, "measuring convention of conventions.yaml",
                     catalogue.conventions().keySet()));
-            if (by.isEmpty() && column.said().hand().byIn().isEmpty()) {
-                open(column.said().place(), "The column “" + column.heading() + "” has readings, but it is not said who took them.",
-                        "Write by: and the id of a convention"
-                                + (catalogue.conventions().isEmpty() ? " that you declare in conventions.yaml."
-                                : ", at the left margin for the whole list or under the column: " + String.join(", ", catalogue.conventions().keySet()) + "."));
-            }
+        }
+    }
+
+    /** One finding for all columns, since one line mends them all. */
+    private void hands() {
+        List<Column> nobodys = columns.stream().filter(column -> column.holds().kind().isPresent()
+                && column.said().hand().by().or(plan::by).or(column.said().hand()::byIn).isEmpty()).toList();
+        if (!nobodys.isEmpty()) {
+            boolean one = nobodys.size() == 1;
+            open(nobodys.get(0).said().place(), (one ? "The column “" : "The columns “") + String.join("”, “", nobodys.stream().map(Column::heading).toList())
+                            + (one ? "” has" : "” have") + " readings, but it is not said who took them.",
+                    "Write by: and the id of a convention" + (catalogue.conventions().isEmpty() ? " that you declare in conventions.yaml."
+                            : ", at the left margin for the whole list or under the column: " + String.join(", ", catalogue.conventions().keySet())
+                            + "; or of another that you declare in conventions.yaml."));
         }
     }
 

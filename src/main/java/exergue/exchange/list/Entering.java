@@ -100,8 +100,8 @@ public final class Entering {
                 ofRows.add(ListCodes.COIN_TWICE, Spot.of(draft.row()), "By its id the coin is “" + ids.get(0) + "”, by its inventory number “"
                         + ids.get(1) + "”.", "Look which of the two is meant, and mend the list or the entry.");
             } else if (before != null) {
-                ofRows.add(ListCodes.COIN_TWICE, Spot.of(draft.row()), "This row and row " + before.row().number() + " are one coin: “" + id + "”.",
-                        "Mend the number in one of them, or take one out.");
+                ofRows.add(ListCodes.COIN_TWICE, Spot.of(draft.row()), "This row is the coin “" + id + "”, and so is row " + before.row().number() + ".",
+                        "If they are one coin, take one row out; if they are two, mend the number in one of them, or let ids: be made of more.");
             } else if (coins.isEmpty()) {
                 make(draft);
             } else {

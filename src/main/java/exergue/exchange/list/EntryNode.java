@@ -50,7 +50,7 @@ sealed interface EntryNode {
     /** A text as an author would write it as a key or a value: in quotation marks where YAML wants them. */
     static String plainOrQuoted(String text) {
         boolean plain = text.matches("[\\p{L}\\p{N}]([\\p{L}\\p{N} .()/_°-]*[\\p{L}\\p{N}.)])?");
-        return plain ? text : "'" + text.replace("'", "''") + "'";
+        return plain ? text : text.chars().anyMatch(c -> c < ' ') ? quoted(text) : "'" + text.replace("'", "''") + "'";
     }
 
     private static String quoted(String text) {

@@ -1,9 +1,5 @@
 package exergue.exchange.list;
 
-import exergue.measure.Convention;
-import exergue.measure.Parsed;
-import exergue.measure.ReadingFault;
-import exergue.measure.ReadingParser;
 import exergue.model.Catalogue;
 import exergue.source.list.ColumnContent;
 import exergue.source.list.ListPlan;
@@ -27,6 +23,7 @@ public final class Proposal {
     private final String list;
     private final Catalogue catalogue;
     private final Map<String, ColumnContent> known = new LinkedHashMap<>();
+    private final Map<String, ColumnContent> second = new LinkedHashMap<>();
     private final StringBuilder yaml = new StringBuilder();
 
     private Proposal(Sheet sheet, String list, Catalogue catalogue) {
@@ -35,8 +32,8 @@ public final class Proposal {
         this.catalogue = catalogue;
         Set<ColumnContent> taken = new LinkedHashSet<>();
         for (String heading : sheet.headings()) {
-            HeadingWords.content(heading).filter(content -> content.maySeveral() || taken.add(content))
-                    .ifPresent(content -> known.put(heading, content));
+            HeadingWords.content(heading).ifPresent(content ->
+                    (content.maySeveral() || taken.add(content) ? known : second).put(heading, content));
         }
     }
 
@@ -96,7 +93,7 @@ public final class Proposal {
         }
         line("# Who measured, with what and how: the id of a convention of conventions.yaml"
                 + (catalogue.conventions().isEmpty() ? ", declared there first." : " (" + String.join(", ", catalogue.conventions().keySet()) + ")."));
-        line("# by: " + catalogue.conventions().keySet().stream().findFirst().orElse("…"));
+        line("# by: …");
         if (anyCell(readings, ".*\\d,\\d.*") && !anyCell(readings, ".*\\d\\.\\d.*")) {
             line("decimal-mark: comma");
         }
@@ -129,13 +126,13 @@ public final class Proposal {
     private void everyRow() {
         List<String> open = new ArrayList<>();
         if (!known.containsValue(ColumnContent.COLLECTION)) {
-            open.add("collection: " + catalogue.collections().keySet().stream().findFirst().orElse("…"));
+            open.add("collection: …");
         }
         if (!known.containsValue(ColumnContent.TYPE) && known.values().stream().noneMatch(ColumnContent::tellsType)) {
-            open.add("type: " + catalogue.types().stream().map(type -> type.id().value()).findFirst().orElse("…"));
+            open.add("type: …");
         }
         if (!open.isEmpty()) {
-            line("# What holds for every coin of the list, where its row says nothing else.");
+            line("# What holds for every coin of the list, where its row says nothing else: ids of collections.yaml and of types/.");
             line("# every-row: {" + String.join(", ", open) + "}");
             line("");
         }
@@ -145,7 +142,7 @@ public final class Proposal {
         Map<String, List<Integer>> rows = new LinkedHashMap<>();
         for (int column : readings()) {
             for (SheetRow row : sheet.rows()) {
-                if (!RowReader.looksLikeSum(row) && saysNoFigure(row.cell(column), sheet.headings().get(column))) {
+                if (!RowReader.looksLikeSum(row) && CellReader.isSign(known.get(sheet.headings().get(column)), row.cell(column).text())) {
                     rows.computeIfAbsent(row.cell(column).isEmpty() ? ListPlan.EMPTY : row.cell(column).text(), key -> new ArrayList<>())
                             .add(row.number());
                 }
@@ -161,20 +158,28 @@ public final class Proposal {
         }
     }
 
-    private boolean saysNoFigure(SheetCell cell, String heading) {
-        return ReadingParser.parse(known.get(heading).kind().orElseThrow(), cell.text(), Convention.UNDECLARED) instanceof Parsed.Refused refused
-                && Set.of(ReadingFault.EMPTY_READING, ReadingFault.UNCLEAR_ABSENCE).contains(refused.remark().fault());
+    private static String holds(ColumnContent content, String heading, String more) {
+        Optional<String> unit = content.kind().isPresent() ? HeadingWords.unit(heading) : Optional.empty();
+        String of = unit.map(one -> ", unit: " + EntryNode.plainOrQuoted(one)).orElse("") + more;
+        return of.isEmpty() ? content.word() : "{holds: " + content.word() + of + "}";
+    }
+
+    /** A second column of what a coin has one of; of readings, a second hand can have taken them. */
+    private static String second(ColumnContent content, String heading) {
+        return !content.kind().isPresent() ? "…   # another " + content.word() + "? What it holds, or left out"
+                : holds(content, heading, ", by: …") + "   # whose? Or left out"
+                + (content == ColumnContent.DIAMETER ? "; or the other way across: second-in: under the first" : "");
     }
 
     private void column(String heading, int index) {
         ColumnContent content = known.get(heading);
         String key = EntryNode.plainOrQuoted(heading);
         if (content != null) {
-            Optional<String> unit = content.kind().isPresent() ? HeadingWords.unit(heading) : Optional.empty();
-            line("  " + key + ": " + unit.map(of -> "{holds: " + content.word() + ", unit: " + EntryNode.plainOrQuoted(of) + "}").orElse(content.word()));
+            line("  " + key + ": " + holds(content, heading, ""));
         } else if (sheet.filled(index) > 0) {
             String plain = HeadingWords.plain(heading);
-            line("  # " + key + ": " + (HeadingWords.CITES.contains(plain) ? "{holds: reference, work: …}"
+            line("  # " + key + ": " + (second.containsKey(heading) ? second(second.get(heading), heading)
+                    : HeadingWords.CITES.contains(plain) ? "{holds: reference, work: …}"
                     : HeadingWords.TWO_MEANINGS.contains(plain) ? "…   # earlier owners: provenance; or where it was found: find-spot"
                     : "…   # what it holds, or left out"));
         }

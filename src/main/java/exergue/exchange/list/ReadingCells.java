@@ -18,7 +18,7 @@ final class ReadingCells {
 
     /** What is wrong with a whole column if it is wrong with one cell. */
     private static final Set<ReadingFault> OF_THE_COLUMN = Set.of(ReadingFault.NO_UNIT, ReadingFault.GR_NOT_SAID, ReadingFault.OUNCE_NOT_SAID,
-            ReadingFault.DRAM_NOT_SAID, ReadingFault.OTHER_DECIMAL_MARK, ReadingFault.NO_SIZE_SCALE);
+            ReadingFault.DRAM_NOT_SAID, ReadingFault.OTHER_DECIMAL_MARK, ReadingFault.NO_SIZE_SCALE, ReadingFault.THOUSANDS_MARK);
 
     private final ListPlan plan;
     private final RowFindings findings;
@@ -62,17 +62,17 @@ final class ReadingCells {
     }
 
     private void report(Remark remark, Taken taken) {
-        String where = plan.columns().isEmpty() ? "" : " In a whole column of such figures: unit: under the column, or the units, gr: and "
-                + "decimal-mark: of the convention.";
         boolean ofColumn = OF_THE_COLUMN.contains(remark.fault());
-        String sign = taken.text().codePoints().anyMatch(Character::isDigit) ? "" : " If the list means by it that there is no figure, answer it "
-                + "under signs: {" + EntryNode.plainOrQuoted(taken.text()) + ": 'missing: why'}; if it means one, under words: of the column.";
+        String where = remark.fault() == ReadingFault.THOUSANDS_MARK
+                ? " In a whole column of such figures, let the spreadsheet show them without marks for thousands, and save the list again."
+                : " In a whole column of such figures: unit: under the column, or the units, gr: and decimal-mark: of the convention.";
         Place cell = taken.spot().place();
         boolean within = remark.length() > 0 && remark.offset() + remark.length() <= cell.length(); // and not in a unit of the column
         RowFindings.Spot spot = new RowFindings.Spot(taken.spot().row(), taken.spot().heading(),
                 within ? cell.within(remark.offset(), remark.length()) : cell);
-        findings.add(Readings.code(remark.fault()), spot, ofColumn ? "column" : taken.text(), remark.what(),
-                remark.remedy() + (ofColumn ? where : sign));
+        String alike = ofColumn ? remark.what().replaceAll("\\d+|“.*?”", "") : taken.text();
+        findings.add(Readings.code(remark.fault()), spot, alike, remark.what(),
+                remark.remedy() + (ofColumn ? where : ""));
     }
 
     private static Convention withComma(Convention c, boolean comma) {

@@ -296,6 +296,38 @@ class EnteringTest {
         return block.group(1);
     }
 
+    /** Second columns, signs in words and what spreadsheets make of figures are for the author to say. */
+    @Test
+    void whatAnAuthorMustSayIsProposedInComments() throws IOException {
+        String text = Proposal.of(new NamedBytes("../list.csv", ("Inv.;Gew. g;Gew. (g) 1890;Dm. 1;Dm. 2;Stempelst.;Kat.\n7;k. A.;3,9;18;17;02-Jun;5\n"
+                + "8;3,87;3,9;18;17;#DIV/0!;6\n").getBytes(StandardCharsets.UTF_8)), SourceReader.read(Lists.tree()).catalogue().orElseThrow(),
+                new Notebook()).orElseThrow().text();
+        assertAll(() -> assertTrue(text.contains("# by: …\n")), () -> assertTrue(text.contains("# every-row: {collection: …, type: …}")),
+                () -> assertTrue(text.contains("  Gew. g: {holds: weight, unit: g}\n")),
+                () -> assertTrue(text.contains("  # Gew. (g) 1890: {holds: weight, unit: g, by: …}")),
+                () -> assertTrue(text.contains("  # Dm. 2: {holds: diameter, by: …}   # whose? Or left out; or the other way across")),
+                () -> assertTrue(text.contains("  # Kat.: {holds: reference, work: …}")),
+                () -> assertTrue(text.contains("#   k. A.: 'missing") && text.contains("#   02-Jun: 'missing") && text.contains("#   '#DIV/0!': 'missing"), text));
+    }
+
+    /** What a spreadsheet has spoilt is asked for, whatever the column; a word may stand for a figure. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"1.2E+05 | 3.87 | 6 | list-row-without-id, list-sign-unanswered", "7 | 3.87 | 02-Jun | list-sign-unanswered",
+        "7 | 3.87 | 2. Juni | list-sign-unanswered", "7 | k. A. | 6 | list-sign-unanswered", "7 | 3.87 | six | ''"})
+    void whatASpreadsheetHasSpoiltIsAskedFor(String number, String weight, String axis, String codes) {
+        Entered entered = enter("Inv;Wt;Axis\n" + number + ";" + weight + ";" + axis + "\n", PLAN + "  Axis: {holds: axis, words: {six: 6 h}}\n");
+        assertTrue(Lists.codes(entered).startsWith(codes) && Lists.codes(entered).isEmpty() == codes.isEmpty(), Lists.codes(entered));
+        assertEquals(codes.isEmpty(), Lists.made(entered).contains("axis: 6 h"));
+    }
+
+    @Test
+    void whatOneLineMendsIsSaidOnce() {
+        Entered hands = enter("Inv;Wt;Axis\n7;3.87;6\n", PLAN.replace("by: museum\n", "") + "  Axis: axis\n");
+        Entered thousands = enter("Inv;Wt\n7;\"3,870\"\n8;\"3,910\"\n", PLAN.replace("unit: g", "unit: mg"));
+        assertAll(() -> assertEquals(1, hands.findings().all().size()), () -> assertEquals(1, thousands.findings().all().size()),
+                () -> assertTrue(thousands.findings().all().get(0).what().contains("(and row 3)")));
+    }
+
     @Test
     void whatIsProposedIsAsApproved() throws IOException {
         Proposal.Proposed proposed = Proposal.of(new NamedBytes("../my-museum.csv",

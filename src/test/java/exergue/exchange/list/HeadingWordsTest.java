@@ -22,7 +22,10 @@ class HeadingWordsTest {
         "Luogo di rinvenimento | find-spot | -", "Obv. | obverse description | -", "Vs. | obverse description | -", "Rückseite | reverse description | -",
         "Remarks | note | -", "Bemerkungen | note | -", "État | note | -", "Erhaltung | note | -",
         "Provenance | - | -", "Herkunft | - | -", "Provenienza | - | -", "Ref. | - | -", "Literatur | - | -", "Shelf | - | -", "Weight watchers | - | -",
-        "(g) | - | g",
+        "(g) | - | g", "Weight g | weight | g", "Ø mm | diameter | mm", "⌀ | diameter | -", "Wt (g) 1890 | weight | g", "Weight (mg) (2) | weight | mg",
+        "Diam. 2 | diameter | -", "Inv. no. 1890 | - | -", "Weight (best) | - | -", "N° d'inv. | inventory number | -", "Münzst. | mint | -",
+        "Bem. | note | -", "Erh. | note | -", "Obs. | note | -", "Anm. | note | -", "FO | find-spot | -", "Lég. dr. | obverse legend | -",
+        "Stempel Rv. | reverse die | -", "Kat. | - | -", "Rif. | - | -", "Obv./Rev. | - | -", "Size (ins) | - | ins",
     })
     void areUnderstoodOrLeftToTheAuthor(String heading, String content, String unit) {
         assertEquals(content, HeadingWords.content(heading).map(ColumnContent::word).orElse(null));
