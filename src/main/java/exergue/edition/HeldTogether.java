@@ -48,7 +48,7 @@ public final class HeldTogether {
 
     /** @param space index of a space in the text; whether no line may end there */
     public static boolean at(String text, int space) {
-        if (space == 0 || space + 1 >= text.length()) {
+        if (space == 0 || space + 1 >= text.length() || areWords(text.charAt(space - 1), text.charAt(space + 1))) {
             return false;
         }
         String after = text.substring(space + 1, endOfWord(text, space + 1));
@@ -57,7 +57,7 @@ public final class HeldTogether {
             return false;
         }
         return opensNoLine(after) || NEVER_LAST.indexOf(before.charAt(before.length() - 1)) >= 0
-                || hold(before, after, text.substring(space + 1));
+                || hold(before, after, text, space + 1);
     }
 
     /** The text with no-break spaces where it holds together. */
@@ -71,10 +71,15 @@ public final class HeldTogether {
         return held.toString();
     }
 
-    private static boolean hold(String before, String after, String rest) {
+    /** Most spaces are between letters of which the second is small, and no numeral begins with it. */
+    private static boolean areWords(char before, char after) {
+        return Character.isLetter(before) && Character.isLowerCase(after) && "ivxl".indexOf(after) < 0;
+    }
+
+    private static boolean hold(String before, String after, String text, int start) {
         char last = before.charAt(before.length() - 1);
         if (isFigure(last) || "†‡*".indexOf(last) >= 0 && before.chars().anyMatch(Character::isDigit)) {
-            return unitOrEra(before, after, rest);
+            return unitOrEra(before, after, text, start);
         }
         if (NUMERAL.matcher(after).matches() && COUNTED.contains(before.toLowerCase(Locale.ROOT))) {
             return true;
@@ -87,9 +92,9 @@ public final class HeldTogether {
         return capital && (TITLES.contains(before) || REGNAL.matcher(after).matches() && NAME.matcher(before).matches());
     }
 
-    private static boolean unitOrEra(String before, String after, String rest) {
+    private static boolean unitOrEra(String before, String after, String text, int start) {
         return UNIT.matcher(after).matches() || ERA.matcher(after).matches()
-                || rest.startsWith("v. Chr") || rest.startsWith("n. Chr")
+                || text.startsWith("v. Chr", start) || text.startsWith("n. Chr", start)
                 || THREE_DIGITS.matcher(after).matches() && GROUP.matcher(before).matches();
     }
 

@@ -4,8 +4,9 @@ import com.openhtmltopdf.extend.FSTextBreaker;
 import exergue.edition.HeldTogether;
 
 /**
- * Where a line may end: after a space that does not hold ({@link HeldTogether}); after a dash between letters, or a hyphen before a small one. Never within a
- * figure, a range, a pair of dies, an inventory number or a double name such as Saint-Orlac, nor at an apostrophe.
+ * Where a line may end: after a space that does not hold ({@link HeldTogether}); after a dash between letters, or a hyphen
+ * before a small one. Never within a figure, a range, a pair of dies, an inventory number or a double name such as
+ * Saint-Orlac, nor at an apostrophe.
  */
 final class LineBreaks implements FSTextBreaker {
 
