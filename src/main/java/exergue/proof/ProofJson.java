@@ -2,6 +2,7 @@ package exergue.proof;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import exergue.edition.HeldTogether;
 import exergue.finding.Finding;
 import exergue.finding.Findings;
 import exergue.finding.Severity;
@@ -77,7 +78,7 @@ final class ProofJson {
         json.writeStringField("entry", entry.entry());
         json.writeStringField("number", entry.number());
         json.writeStringField("id", entry.id());
-        json.writeStringField("words", entry.words());
+        json.writeStringField("words", HeldTogether.noBreak(entry.words()));
         json.writeStringField("file", entry.place().file());
         json.writeNumberField("line", Math.max(1, entry.place().line()));
         json.writeNumberField("leaf", leaf);
