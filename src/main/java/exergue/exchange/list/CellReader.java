@@ -107,6 +107,11 @@ final class CellReader {
         return Optional.ofNullable(above.get(column.index()));
     }
 
+    /** Whether a spreadsheet may have made the cell of something else. */
+    static boolean isOfSpreadsheet(String text) {
+        return OF_SPREADSHEET.matcher(text).matches() || DAY.matcher(text).matches();
+    }
+
     /** Whether a cell has no figure, or no words, and nothing that could be meant for one. */
     static boolean isSign(ColumnContent holds, String text) {
         if (OF_SPREADSHEET.matcher(text).matches()) {
@@ -133,7 +138,7 @@ final class CellReader {
                 .map(SheetCell::row).toList())));
         Place first = byHeading.values().iterator().next().get(0).place();
         String key = EntryNode.plainOrQuoted(sign);
-        boolean spoilt = OF_SPREADSHEET.matcher(sign).matches() || DAY.matcher(sign).matches();
+        boolean spoilt = isOfSpreadsheet(sign);
         return Finding.of(ListCodes.SIGN_UNANSWERED, first, "",
                 (sign.equals(ListPlan.EMPTY) ? "Empty cells stand" : "“" + sign + "” stands") + " where a figure or words should: "
                         + String.join("; ", where) + ".",

@@ -70,7 +70,7 @@ public final class Proposal {
         ids();
         everyRow();
         signs();
-        List<String> sums = sheet.rows().stream().filter(RowReader::looksLikeSum).map(row -> row.first().orElseThrow().text().replaceAll("\\s+", " ")).distinct().toList();
+        List<String> sums = sheet.rows().stream().filter(row -> RowReader.looksLikeNoCoin(row, sheet)).map(row -> row.first().orElseThrow().text().replaceAll("\\s+", " ")).distinct().toList();
         if (!sums.isEmpty()) {
             line("rows-left-out: [" + String.join(", ", sums.stream().map(EntryNode::plainOrQuoted).toList()) + "]");
             line("");
@@ -142,7 +142,7 @@ public final class Proposal {
         Map<String, List<Integer>> rows = new LinkedHashMap<>();
         for (int column : readings()) {
             for (SheetRow row : sheet.rows()) {
-                if (!RowReader.looksLikeSum(row) && CellReader.isSign(known.get(sheet.headings().get(column)), row.cell(column).text())) {
+                if (!RowReader.looksLikeNoCoin(row, sheet) && CellReader.isSign(known.get(sheet.headings().get(column)), row.cell(column).text())) {
                     rows.computeIfAbsent(row.cell(column).isEmpty() ? ListPlan.EMPTY : row.cell(column).text(), key -> new ArrayList<>())
                             .add(row.number());
                 }
@@ -152,7 +152,7 @@ public final class Proposal {
             line("# What stands where there is no figure. Could it be known (missing), is there none (not applicable), or can the record");
             line("# not be read (illegible)? Or is nothing to be said of it (left out)?");
             line("# signs:");
-            rows.forEach((sign, where) -> line("#   " + EntryNode.plainOrQuoted(sign) + ": 'missing: not recorded in the list'   # "
+            rows.forEach((sign, where) -> line("#   " + EntryNode.plainOrQuoted(sign) + (CellReader.isOfSpreadsheet(sign) ? ": …   # made by the spreadsheet? mend it there; " : ": 'missing: not recorded in the list'   # ")
                     + RowFindings.rows(where.stream().distinct().toList())));
             line("");
         }

@@ -54,10 +54,10 @@ final class RowReader {
         for (SheetRow row : sheet.rows()) {
             if (isLeftOut(row)) {
                 leftOut++;
-            } else if (looksLikeSum(row)) {
+            } else if (looksLikeNoCoin(row, sheet)) {
                 String first = row.first().orElseThrow().text().replaceAll("[\\s:.=]+$", "");
                 findings.add(ListCodes.LIKE_A_SUM, Spot.of(row), "This row begins with “" + first + "” and looks like no coin.",
-                        "Leave it out with rows-left-out: [" + first + "]; or delete it from the list.");
+                        "Leave it out with rows-left-out: [" + EntryNode.plainOrQuoted(first) + "]; or delete it from the list.");
             } else {
                 draft(row).ifPresent(drafts::add);
             }
@@ -80,8 +80,11 @@ final class RowReader {
         return plan.layout().rowsLeftOut().stream().anyMatch(begin -> Names.folded(first).startsWith(Names.folded(begin.value())));
     }
 
-    static boolean looksLikeSum(SheetRow row) {
-        return SUMS.contains(row.first().orElseThrow().text().toLowerCase(Locale.ROOT).replaceAll("[\\s:.=]+$", ""));
+    /** A sum; or a heading in between, which is one cell of words in a sheet of many columns. */
+    static boolean looksLikeNoCoin(SheetRow row, Sheet sheet) {
+        String first = row.first().orElseThrow().text();
+        return SUMS.contains(first.toLowerCase(Locale.ROOT).replaceAll("[\\s:.=]+$", ""))
+                || row.filled() == 1 && sheet.headings().size() > 2 && first.codePoints().noneMatch(Character::isDigit);
     }
 
     private Optional<Draft> draft(SheetRow row) {

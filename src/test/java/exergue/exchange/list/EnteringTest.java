@@ -307,7 +307,7 @@ class EnteringTest {
                 () -> assertTrue(text.contains("  # Gew. (g) 1890: {holds: weight, unit: g, by: …}")),
                 () -> assertTrue(text.contains("  # Dm. 2: {holds: diameter, by: …}   # whose? Or left out; or the other way across")),
                 () -> assertTrue(text.contains("  # Kat.: {holds: reference, work: …}")),
-                () -> assertTrue(text.contains("#   k. A.: 'missing") && text.contains("#   02-Jun: 'missing") && text.contains("#   '#DIV/0!': 'missing"), text));
+                () -> assertTrue(text.contains("#   k. A.: 'missing") && text.contains("#   02-Jun: …   # made by") && text.contains("#   '#DIV/0!': …"), text));
     }
 
     /** What a spreadsheet has spoilt is asked for, whatever the column; a word may stand for a figure. */
@@ -318,6 +318,18 @@ class EnteringTest {
         Entered entered = enter("Inv;Wt;Axis\n" + number + ";" + weight + ";" + axis + "\n", PLAN + "  Axis: {holds: axis, words: {six: 6 h}}\n");
         assertTrue(Lists.codes(entered).startsWith(codes) && Lists.codes(entered).isEmpty() == codes.isEmpty(), Lists.codes(entered));
         assertEquals(codes.isEmpty(), Lists.made(entered).contains("axis: 6 h"));
+    }
+
+    /** A heading in between is not entered as a coin, even where every row has a type and an empty cell an answer. */
+    @ParameterizedTest
+    @CsvSource({"Drachms, list-row-like-a-sum", "1931/7, ''"})
+    void aHeadingInBetweenIsNoCoin(String first, String codes) throws IOException {
+        String list = "Inv;Wt;Axis\n" + first + ";;\n8;3.87;6\n";
+        assertEquals(codes, Lists.codes(enter(list, "signs: {empty: 'missing: why'}\n" + PLAN + "  Axis: axis\n")));
+        assertEquals("", Lists.codes(enter(list, "rows-left-out: [Drachms]\nsigns: {empty: 'missing: why'}\n" + PLAN + "  Axis: axis\n")));
+        String proposed = Proposal.of(new NamedBytes("../list.csv", list.getBytes(StandardCharsets.UTF_8)),
+                SourceReader.read(Lists.tree()).catalogue().orElseThrow(), new Notebook()).orElseThrow().text();
+        assertEquals(!codes.isEmpty(), proposed.contains("rows-left-out: [Drachms]"), proposed);
     }
 
     @Test
