@@ -68,6 +68,9 @@ final class EnterCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Path plan = columns != null ? columns : list.resolveSibling(stem(list) + ".yaml");
+        if (FolderTree.isFolder(list)) {
+            throw new UsageException("“" + list + "” is a folder. Name the list in it, saved as CSV from the spreadsheet.");
+        }
         NamedBytes listed = named(list).orElseThrow(() -> new UsageException("There is no file “" + list
                 + "”. Name the list, saved as CSV from the spreadsheet."));
         Optional<NamedBytes> planned = named(plan);

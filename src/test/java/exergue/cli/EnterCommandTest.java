@@ -110,6 +110,16 @@ class EnterCommandTest {
     }
 
     @Test
+    void anEntryThatCannotBeReadMayBeACoinOfTheList() throws IOException {
+        Files.writeString(plan, block("my-museum.yaml"));
+        append("coins/ov-3.yaml", "weight: [\n");
+        Ran ran = enter();
+        assertEquals(1, ran.code());
+        assertTrue(ran.out().contains("since this entry cannot be read") && ran.out().contains("nothing was written"), ran.out());
+        assertFalse(Files.exists(source.resolve("coins/om-1931-7.yaml")));
+    }
+
+    @Test
     void errorsThatWereThereBeforeAreShownButDoNotStandInTheWay() throws IOException {
         Files.writeString(plan, block("my-museum.yaml"));
         append("coins/ov-3.yaml", "wieght: 3 g\n");
@@ -181,6 +191,8 @@ class EnterCommandTest {
         Ran none = enter("--columns", "nowhere.yaml");
         assertEquals(2, none.code());
         assertTrue(none.err().contains("There is no file “nowhere.yaml”. Leave --columns out, and a file is proposed."), none.err());
+        Ran folder = Ran.command("enter", source.toString(), "--into", source.toString());
+        assertTrue(folder.err().contains("is a folder. Name the list in it"), folder.err());
         Files.delete(source.resolve("catalogue.yaml"));
         assertEquals(1, enter().code());
     }

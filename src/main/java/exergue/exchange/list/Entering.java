@@ -6,6 +6,7 @@ import exergue.files.Tree;
 import exergue.finding.Excused;
 import exergue.finding.Finding;
 import exergue.finding.Findings;
+import exergue.finding.Place;
 import exergue.measure.Kind;
 import exergue.model.Catalogue;
 import exergue.model.Coin;
@@ -82,6 +83,7 @@ public final class Entering {
         List<Draft> drafts = reader.drafts();
         findings.addAll(reader.findings());
         enter(drafts);
+        unread();
         findings.addAll(ofRows.all());
         return new Entered(made, changed, rows, Optional.of(new Entered.Look(sheet.get().how(), sheet.get().headingsRow(),
                 sheet.get().above().size(), reader.leftOut(), sheet.get().rows().size() - reader.leftOut(), there, withoutFigures.size())),
@@ -107,6 +109,17 @@ public final class Entering {
             } else {
                 compare(draft, coins.iterator().next());
             }
+        }
+    }
+
+    /** A row is only known to be a new coin where all that are there can be read, and none is only stood in for. */
+    private void unread() {
+        List<String> unread = catalogue.coins().stream().map(Coin::place).filter(place -> place.line() == 0).map(Place::file).sorted().toList();
+        if (!made.isEmpty() && !unread.isEmpty()) {
+            boolean one = unread.size() == 1;
+            findings.add(Finding.of(ListCodes.COIN_TWICE, Place.ofFile(unread.get(0)), "", "Whether coins of the list are there already cannot be told, "
+                            + "since this entry" + (one ? "" : " and " + (unread.size() - 1) + " more") + " cannot be read.",
+                    "Mend " + (one ? "it" : "them") + " first; the command check says what is wrong. Then run enter again."));
         }
     }
 
