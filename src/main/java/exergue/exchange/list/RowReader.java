@@ -95,12 +95,8 @@ final class RowReader {
                                 + "column a heading."));
         Map<ColumnContent, List<Taken>> taken = cells.row(row);
         Map<String, Map<Kind, Draft.Figure>> hands = hands(row, taken);
-        List<Draft.Field> said = new ArrayList<>(fields.of(row, taken));
-        List<Draft.Field> exact = said.stream().filter(field -> places.namedIn(field.node().yaml())).toList();
-        said.removeAll(exact); // nor is it quoted where the entry is there and is compared
-        exact.forEach(field -> findings.add(ListCodes.EXACT_PLACE, field.spot(), "place",
-                "The words name the very place of a find.", "Take the place out of them, or leave the column out; what is exact belongs under "
-                        + "exact: in find-spots.yaml, where it is held back."));
+        List<Draft.Field> said = fields.of(row, taken);
+        boolean exact = namesPlace(taken);
         boolean found = taken.containsKey(ColumnContent.FIND_CONTEXT) || taken.containsKey(ColumnContent.FIND_NUMBER);
         if (found && !taken.containsKey(ColumnContent.FIND_SPOT)) {
             findings.add(ListCodes.PLAN, Spot.of(row), "find", "The row says something of a find, but not where it was made.",
@@ -111,7 +107,16 @@ final class RowReader {
             findings.add(ListCodes.PLAN, Spot.of(row), "collection", "The row has an inventory number, but nothing says of which collection.",
                     "Say it for all of them: every-row: {collection: …}, with an id of collections.yaml.");
         }
-        return id(row, taken).map(id -> new Draft(row, id, hands, said));
+        return id(row, taken).filter(id -> !exact).map(id -> new Draft(row, id, hands, said)); // nor is it quoted where entries are compared
+    }
+
+    /** Whether words that would be written name the very place of a find, which has been said then; ids may have the same words in them. */
+    private boolean namesPlace(Map<ColumnContent, List<Taken>> taken) {
+        List<Taken> exact = taken.entrySet().stream().filter(entry -> !Names.HAS.contains(entry.getKey()) && !entry.getKey().tellsType())
+                .flatMap(entry -> entry.getValue().stream()).filter(one -> places.namedIn(one.text())).toList();
+        exact.forEach(one -> findings.add(ListCodes.EXACT_PLACE, one.spot(), "place", "The words name the very place of a find.",
+                "Take the place out of them, or leave the column out; what is exact belongs under exact: in find-spots.yaml, where it is held back."));
+        return !exact.isEmpty();
     }
 
     private Optional<String> id(SheetRow row, Map<ColumnContent, List<Taken>> taken) {

@@ -223,6 +223,16 @@ class EnteringTest {
         assertAll(() -> assertTrue(all.contains("list-encoding-taken")), () -> assertFalse(all.contains("llenfels"), all));
     }
 
+    /** Ids are made of such words; and of two remarks the one is named that has the place in it. */
+    @Test
+    void anIdMayHaveTheWordsOfAPlaceInIt() {
+        String columns = "  Spot: {holds: find-spot, words: {Lower Harbour: harbour, Wheel: harbour}}\n  A: note\n  B: note\n";
+        Entered sound = enter("Inv;Wt;Spot;A;B\n7;3.87;Wheel;worn;chipped\n", PLAN + columns);
+        Entered named = enter("Inv;Wt;Spot;A;B\n7;3.87;Wheel;worn;from Lower Harbour\n", PLAN + columns);
+        assertAll(() -> assertEquals("", Lists.codes(sound)), () -> assertTrue(Lists.made(sound).contains("wheel-drachm")),
+                () -> assertTrue(named.findings().all().get(0).what().startsWith("Row 2, column “B”: The words name"), Lists.shown(named.findings().all())));
+    }
+
     @Test
     void placesAreNotQuotedWhereAnEntryIsCompared() {
         Entered entered = enter("Id;Spot;Notes\nov-1;below the third spring;found below the third spring\n", "columns:\n  Id: id\n  Notes: note\n"
