@@ -27,7 +27,7 @@ public record HeldBack(List<String> shown, List<String> hidden) {
     static final String NOTE = "… (not shown)";
 
     /** What stands after these keys is printed in the book, or says nothing of a place. */
-    private static final Set<String> SAFE = Set.of("name", "kind", "exact-may-be-printed", "compared-with", "title", "periods",
+    private static final Set<String> SAFE = Set.of("name", "kind", "closed", "exact-may-be-printed", "compared-with", "title", "periods",
             "period", "coins", "others");
     private static final Pattern KEY = Pattern.compile("\\G(?:\"([^\"]*)\"|'([^']*)'|([^\\s:,{}\\[\\]\"'#][^:,{}\\[\\]#]*?))\\s*:(?=\\s|$)\\s*");
     private static final Pattern STRUCTURE = Pattern.compile("\\G[\\s{}\\[\\],-]*");

@@ -73,7 +73,7 @@ class HeldBackTest {
 
     @Test
     void theRestOfTheFileIsShownAsItIsWritten() {
-        List<String> lines = List.of("dune:", "  name: Coast, the dunes", "  kind: hoard", "  exact-may-be-printed: no", "  compared-with:",
+        List<String> lines = List.of("dune:", "  name: Coast, the dunes", "  kind: hoard", "  closed: -0304", "  exact-may-be-printed: no", "  compared-with:",
                 "    title: nine sites, all told", "    periods:", "      - {period: archon, coins: 12}", "    others: 4", "",
                 "ridge: {name: The ridge, kind: survey}", "'wood': {\"name\": 'A wood, old', kind: survey,", "  exact-may-be-printed: no}");
         assertEquals(lines, HeldBack.in(lines).shown());
