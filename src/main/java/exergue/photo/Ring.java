@@ -40,20 +40,6 @@ public record Ring(List<Point> points) {
         return one.x() * other.y() - other.x() * one.y();
     }
 
-    /** Whether the place lies inside: a line from there to the right crosses the ring an odd number of times. */
-    boolean holds(Point place) {
-        boolean inside = false;
-        for (int i = 0; i < size(); i++) {
-            Point one = at(i);
-            Point next = at(i + 1);
-            if (one.y() > place.y() != next.y() > place.y()
-                    && place.x() < one.x() + (place.y() - one.y()) / (next.y() - one.y()) * (next.x() - one.x())) {
-                inside = !inside;
-            }
-        }
-        return inside;
-    }
-
     /** Centre of gravity of the polygon. */
     public Point centroid() {
         Point base = at(0); // near the polygon, so that nothing is lost far from the origin
@@ -118,7 +104,7 @@ public record Ring(List<Point> points) {
         return new Ring(points.stream().map(p -> new Point(p.x() * cos - p.y() * sin, p.x() * sin + p.y() * cos)).toList());
     }
 
-    /** True if the place lies inside. */
+    /** Whether the place lies inside: a line from there to the right crosses the ring an odd number of times. */
     public boolean contains(Point place) {
         boolean inside = false;
         for (int i = 0; i < size(); i++) {

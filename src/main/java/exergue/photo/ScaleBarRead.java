@@ -29,7 +29,7 @@ public sealed interface ScaleBarRead {
 
         private long placesOn(Outline coin) {
             return IntStream.rangeClosed(0, STEPS).mapToObj(i -> new Point(from.x() + (to.x() - from.x()) * i / STEPS,
-                    from.y() + (to.y() - from.y()) * i / STEPS)).filter(coin.edge()::holds).count();
+                    from.y() + (to.y() - from.y()) * i / STEPS)).filter(coin.edge()::contains).count();
         }
     }
 
