@@ -47,6 +47,7 @@ import exergue.check.rules.ProvenanceStepTwice;
 import exergue.check.rules.ProvenanceYearDisagrees;
 import exergue.check.rules.ReadingNotGiven;
 import exergue.check.rules.ReferenceGivenTwice;
+import exergue.check.rules.ReferenceNamesWorkAgain;
 import exergue.check.rules.ReferenceNumberIncomplete;
 import exergue.check.rules.ReferenceRangeBackwards;
 import exergue.check.rules.RequiredByHouse;
@@ -103,7 +104,7 @@ public final class Checker {
             new SideRepeatsType(), new TotalDoesNotAddUp(),
             new LegendNearType(), new UnifaceWithTwoSides(), new EraDateOutsideRuler(), new ProvenanceDateImpossible(),
             new ProvenanceYearDisagrees(), new MeasuredAfterPublication(), new ReferenceRangeBackwards(), new ReferenceNumberIncomplete(),
-            new ThisCoinClaimedTwice());
+            new ReferenceNamesWorkAgain(), new ThisCoinClaimedTwice());
 
     private Checker() { }
 

@@ -165,7 +165,8 @@ class SoundTreesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"pp. 198–214", "214–18", "7–9", "12-3", "1.4-2", "pl. IV, 12", "SV 12/40", "12 P", "P 312", "p. 12", "no. 4"})
+    @ValueSource(strings = {"pp. 198–214", "214–18", "7–9", "12-3", "1.4-2", "pl. IV, 12", "SV 12/40", "12 P", "P 312", "p. 12", "no. 4",
+        "Hallamshire 3"})
     void numbersThatCanBeLookedUp(String number) {
         assertEquals(List.of(), new SmallTree().with("works.yaml", "hallam: {sign: Hallam, title: Coins}\n")
                 .with("catalogue.yaml", CITING)
