@@ -4,6 +4,7 @@ import exergue.finding.Finding;
 import exergue.finding.Findings;
 import exergue.finding.Severity;
 import exergue.source.Loaded;
+import exergue.source.works.WorksReader;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -17,9 +18,8 @@ import java.util.function.Predicate;
  */
 final class Unread {
 
-    private static final List<String> WORKS = List.of("works.yaml", "works.json", "works.bib");
     /** Files in which single works may be lost. */
-    private static final List<String> REFERENCE_MANAGERS = List.of("works.json", "works.bib");
+    private static final List<String> REFERENCE_MANAGERS = List.of(WorksReader.JSON, WorksReader.BIB);
     private static final List<String> CONVENTIONS = List.of("conventions.yaml");
     private static final List<String> HOUSE = List.of("house-style.yaml");
 
@@ -28,8 +28,8 @@ final class Unread {
             Map.entry("unknown-mint", List.of("mints.yaml")), Map.entry("unknown-ruler", List.of("rulers.yaml")),
             Map.entry("unknown-find-spot", List.of("find-spots.yaml")), Map.entry("unknown-collection", List.of("collections.yaml")),
             Map.entry("unknown-metal", HOUSE), Map.entry("unknown-era", HOUSE), Map.entry("other-word-wanted", HOUSE),
-            Map.entry("unknown-work", WORKS), Map.entry("work-without-sign", WORKS),
-            Map.entry("no-standard-work", WORKS), Map.entry("work-not-listed", WORKS),
+            Map.entry("unknown-work", WorksReader.FILES), Map.entry("work-without-sign", WorksReader.FILES),
+            Map.entry("no-standard-work", WorksReader.FILES), Map.entry("work-not-listed", WorksReader.FILES),
             Map.entry("undeclared-convention", CONVENTIONS));
 
     /** What a figure means hangs on its convention. */

@@ -6,6 +6,7 @@ import exergue.model.Catalogue;
 import exergue.model.Excuse;
 import exergue.model.ExcusedIn;
 import exergue.model.Written;
+import exergue.source.works.WorksReader;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -47,8 +48,10 @@ record Waiver(String file, Optional<String> entry, List<String> longer, Excuse e
 
     /** Of the entries of a file of lists. */
     private static Set<String> ids(String file, Catalogue catalogue) {
+        if (WorksReader.FILES.contains(file)) {
+            return catalogue.works().keySet();
+        }
         return switch (file) {
-            case "works.yaml", "works.json", "works.bib" -> catalogue.works().keySet();
             case "mints.yaml" -> catalogue.mints().keySet();
             case "rulers.yaml" -> catalogue.rulers().keySet();
             case "conventions.yaml" -> catalogue.conventions().keySet();

@@ -89,7 +89,7 @@ public final class MeasurementSheet {
         for (Cell heading : table.headings()) {
             if (!COLUMNS.contains(heading.text()) && !heading.text().isEmpty()) {
                 findings.add(Finding.of(SheetCodes.UNKNOWN_COLUMN, heading.place(), "", "The column “" + heading.text() + "” is not read.",
-                        NearMiss.of(heading.text(), COLUMNS).map(near -> "Did you mean “" + near + "”? ").orElse("")
+                        NearMiss.question(heading.text(), COLUMNS)
                                 + "The columns are " + String.join(", ", COLUMNS) + "; others may stay."));
             }
         }
@@ -137,7 +137,7 @@ public final class MeasurementSheet {
         if (coin.isEmpty()) {
             findings.add(Finding.of(SheetCodes.UNKNOWN_TICKET, cell.place(), "ticket",
                     "The ticket “" + cell.text() + "” names no coin of the catalogue, or more than one.",
-                    NearMiss.of(cell.text(), tickets.known()).map(near -> "Did you mean “" + near + "”? ").orElse("")
+                    NearMiss.question(cell.text(), tickets.known())
                             + "A ticket is the id of a coin, or its number in its collection or of its find."));
         }
         return coin.map(id -> new Written<>(id, cell.place()));

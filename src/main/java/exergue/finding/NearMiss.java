@@ -9,6 +9,11 @@ public final class NearMiss {
 
     private NearMiss() { }
 
+    /** How a remedy begins where there is one: “Did you mean “x”? ”; else nothing. */
+    public static String question(String word, Collection<String> known) {
+        return of(word, known).map(near -> "Did you mean “" + near + "”? ").orElse("");
+    }
+
     /** The nearest of {@code known}, if it is near enough to be a slip: about one wrong letter in three. */
     public static Optional<String> of(String word, Collection<String> known) {
         String nearest = null;

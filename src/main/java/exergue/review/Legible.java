@@ -6,6 +6,7 @@ import exergue.model.Chapter;
 import exergue.model.Coin;
 import exergue.model.NaturalOrder;
 import exergue.model.Type;
+import exergue.source.works.WorksReader;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -26,8 +27,6 @@ import java.util.stream.Stream;
  */
 record Legible(Catalogue own, Set<String> unread, Catalogue other, Set<String> unreadBeside) {
 
-    private static final List<String> WORKS = List.of("works.yaml", "works.json", "works.bib");
-
     /** The files that are not compared. */
     static Set<String> notCompared(Set<String> unread, Set<String> unreadBeside) {
         Set<String> all = new TreeSet<>(unread);
@@ -40,7 +39,7 @@ record Legible(Catalogue own, Set<String> unread, Catalogue other, Set<String> u
             return own;
         }
         return new Catalogue(own.title(), own.plan(), from("house-style.yaml").style(), from("conventions.yaml").conventions(),
-                from(WORKS).works(), from("mints.yaml").mints(), from("rulers.yaml").rulers(), from("find-spots.yaml").findSpots(),
+                from(WorksReader.FILES).works(), from("mints.yaml").mints(), from("rulers.yaml").rulers(), from("find-spots.yaml").findSpots(),
                 from("collections.yaml").collections(),
                 entries(Catalogue::types, type -> type.place().file(), (Type type) -> type.id().value()),
                 entries(Catalogue::coins, coin -> coin.place().file(), (Coin coin) -> coin.id().value()),

@@ -81,7 +81,7 @@ final class ColumnsFound {
 
     private void notThere(String heading, Place place, String path) {
         findings.add(Finding.of(ListCodes.HEADING_NOT_THERE, place, path, "The list has no heading “" + heading + "”.",
-                NearMiss.of(heading, sheet.headings()).map(near -> "Did you mean “" + near + "”? ").orElse("")
+                NearMiss.question(heading, sheet.headings())
                         + "Its headings, in row " + sheet.headingsRow() + ", are “" + String.join("”, “", sheet.headings()) + "”."));
     }
 
@@ -137,7 +137,7 @@ final class ColumnsFound {
 
     private void unknown(Written<String> id, String what, Collection<String> known) {
         findings.add(Finding.of(ListCodes.UNKNOWN_WORD, id.place(), "", "“" + id.value() + "” is no " + what + ".",
-                NearMiss.of(id.value(), known).map(near -> "Did you mean “" + near + "”? ").orElse("")
+                NearMiss.question(id.value(), known)
                         + (known.isEmpty() ? "There is none yet." : "There are “" + String.join("”, “", known) + "”.")));
     }
 
@@ -175,8 +175,7 @@ final class ColumnsFound {
         for (String part : new HashSet<>(parts)) {
             boolean there = ColumnContent.of(part).filter(content -> holds(content) || plan.everyRow().containsKey(content.word())).isPresent();
             if (!there) {
-                open(ids.place(), "No column holds what the ids are made of: “" + part + "”.", NearMiss.of(part, ColumnContent.words())
-                        .map(near -> "Did you mean “" + near + "”? ").orElse("") + "In braces stands what a column holds, in its words, such as "
+                open(ids.place(), "No column holds what the ids are made of: “" + part + "”.", NearMiss.question(part, ColumnContent.words()) + "In braces stands what a column holds, in its words, such as "
                         + "inventory number.");
             }
         }

@@ -16,7 +16,7 @@ import exergue.source.list.ColumnContent;
 import exergue.source.list.ListCodes;
 import exergue.source.list.ListPlan;
 import exergue.source.text.Notebook;
-import exergue.source.text.SourceText;
+import exergue.source.text.TextReader;
 import exergue.source.tidy.Tidy;
 import exergue.source.yaml.YamlReader;
 import java.io.IOException;
@@ -79,7 +79,7 @@ public final class Entering {
         if (Findings.of(columns.findings()).hasErrors()) {
             return Entered.nothing(Findings.of(findings), shown);
         }
-        RowReader reader = new RowReader(catalogue, plan.get(), sheet.get(), columns.columns());
+        RowReader reader = new RowReader(catalogue, plan.get(), sheet.get(), columns.columns(), places);
         List<Draft> drafts = reader.drafts();
         findings.addAll(reader.findings());
         enter(drafts);
@@ -139,9 +139,9 @@ public final class Entering {
         there++;
         String file = coin.place().file();
         rows.put(file, draft.row().number());
-        String text = new String(source.read(file), StandardCharsets.UTF_8);
-        Optional<EntryNode> written = YamlReader.read(new SourceText(file, withoutMark(text).replace("\r\n", "\n")), new Notebook()).value()
-                .map(EntryNode::of);
+        Notebook toldByTheCheck = new Notebook();
+        Optional<EntryNode> written = new TextReader(source, toldByTheCheck).read(file)
+                .flatMap(text -> YamlReader.read(text, toldByTheCheck).value()).map(EntryNode::of);
         if (written.isEmpty()) {
             return; // it cannot be read, and the check of the catalogue says so
         }
@@ -155,7 +155,7 @@ public final class Entering {
             withoutFigures.add(draft.row().number());
             return;
         }
-        Optional<String> added = Optional.of(text);
+        Optional<String> added = Optional.of(new String(source.read(file), StandardCharsets.UTF_8));
         for (Map.Entry<String, Map<Kind, Draft.Figure>> hand : missing.entrySet()) {
             added = added.flatMap(now -> FiguresAdded.to(now, Draft.measurement(hand.getKey(), hand.getValue())));
         }
@@ -165,9 +165,5 @@ public final class Entering {
         } else {
             changed.put(file, added.get().getBytes(StandardCharsets.UTF_8));
         }
-    }
-
-    private static String withoutMark(String text) {
-        return text.startsWith("\uFEFF") ? text.substring(1) : text;
     }
 }

@@ -37,14 +37,15 @@ final class RowReader {
     private final ExactPlaces places;
     private int leftOut;
 
-    RowReader(Catalogue catalogue, ListPlan plan, Sheet sheet, List<Column> columns) {
+    /** @param places that no words may name */
+    RowReader(Catalogue catalogue, ListPlan plan, Sheet sheet, List<Column> columns, ExactPlaces places) {
         this.catalogue = catalogue;
         this.plan = plan;
         this.sheet = sheet;
         columns.forEach(column -> byHeading.put(column.heading(), column));
         this.cells = new CellReader(plan, columns, sheet.headings());
         this.readings = new ReadingCells(plan, findings);
-        this.places = ExactPlaces.of(catalogue, plan, sheet, columns);
+        this.places = places;
         this.fields = new EntryFields(catalogue, new Names(catalogue), findings);
     }
 
@@ -161,7 +162,7 @@ final class RowReader {
         if (known.isEmpty()) {
             findings.add(ListCodes.UNKNOWN_WORD, one.spot(), "convention " + id.orElse(""), id.isEmpty()
                             ? "Nothing says who measured this." : "“" + id.get() + "” is no measuring convention of the catalogue.",
-                    id.flatMap(name -> NearMiss.of(name, catalogue.conventions().keySet())).map(near -> "Did you mean “" + near + "”? ").orElse("")
+                    id.map(name -> NearMiss.question(name, catalogue.conventions().keySet())).orElse("")
                             + "Conventions are declared in conventions.yaml; by: names one for the whole list or for a column.");
         }
         return known;

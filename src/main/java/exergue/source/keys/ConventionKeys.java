@@ -104,7 +104,7 @@ final class ConventionKeys {
             Optional<Unit> known = Units.named(scalar.text()).filter(u -> u.dimension() == kind.dimension());
             if (known.isEmpty()) {
                 site.report(Readings.code(ReadingFault.UNKNOWN_UNIT), scalar.place(), "“" + scalar.text() + "” is not a unit of " + kind.word() + ".",
-                        NearMiss.of(scalar.text(), names).map(near -> "Did you mean “" + near + "”? ").orElse("")
+                        NearMiss.question(scalar.text(), names)
                                 + "The units are " + String.join(", ", names) + ".");
             }
             return known.map(unit -> new Written<>(unit, scalar.place()));

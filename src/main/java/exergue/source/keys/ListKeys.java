@@ -128,7 +128,7 @@ final class ListKeys {
     private static Optional<Written<String>> content(Scalar key, Site site) {
         if (ColumnContent.of(key.text()).isEmpty()) {
             site.report(ShapeCodes.UNKNOWN_WORD, key.place(), "“" + key.text() + "” is not something that a coin of a list can have.",
-                    NearMiss.of(key.text(), ColumnContent.words()).map(near -> "Did you mean “" + near + "”? ").orElse("")
+                    NearMiss.question(key.text(), ColumnContent.words())
                             + "The words are " + String.join(", ", ColumnContent.words()) + ".");
         }
         return Optional.of(new Written<>(key.text(), key.place()));
@@ -142,7 +142,7 @@ final class ListKeys {
                 && !(accepted.reading() instanceof Reading.Read);
         if (!reason && !others.contains(text)) {
             site.report(ShapeCodes.UNKNOWN_WORD, scalar.place(), "“" + text + "” does not say what the sign “" + site.key() + "” means.",
-                    NearMiss.of(text, others).map(near -> "Did you mean “" + near + "”? ").orElse("")
+                    NearMiss.question(text, others)
                             + "Write 'missing: why', 'not applicable: why' or 'illegible: why' in quotation marks; or left out, if "
                             + "nothing is to be said of it; or as above.");
             return Optional.empty();

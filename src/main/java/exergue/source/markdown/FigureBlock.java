@@ -63,7 +63,7 @@ final class FigureBlock {
             ends.put(last, start + text.stripTrailing().length());
         } else if (line.matches()) {
             report(manuscript.at(start + line.start(1), line.group(1).length()), "“" + line.group(1) + "” is not a key of a block of figures.",
-                    NearMiss.of(line.group(1), FigureKey.words()).map(near -> "Did you mean “" + near + "”? ").orElse("")
+                    NearMiss.question(line.group(1), FigureKey.words())
                             + "The keys are: " + String.join(", ", FigureKey.words()) + ".");
         } else {
             report(manuscript.at(start, text.length()), "“" + text.strip() + "” is no line of a block of figures.",

@@ -60,7 +60,7 @@ public final class PathTexts {
         List<String> known = new ArrayList<>(PARTS);
         site.desk().files().stream().filter(file -> file.endsWith(".md")).forEach(known::add);
         site.report(ShapeCodes.UNKNOWN_PART, scalar.place(), "“" + scalar.text() + "” is not a part of the book.",
-                NearMiss.of(scalar.text(), known).map(near -> "Did you mean “" + near + "”? ").orElse("")
+                NearMiss.question(scalar.text(), known)
                         + "The parts are " + String.join(", ", PARTS) + "; a chapter is named by its path: chapters/history.md.");
         return Optional.empty();
     }

@@ -99,7 +99,7 @@ public final class Texts {
         String all = "“" + String.join("”, “", words) + "”";
         Finding finding = Finding.of(ShapeCodes.UNKNOWN_WORD, scalar.place(), site.path(),
                 "“" + scalar.text() + "” is not a word that “" + site.key() + "” knows.",
-                NearMiss.of(scalar.text(), words).map(near -> "Did you mean “" + near + "”? ").orElse("")
+                NearMiss.question(scalar.text(), words)
                         + "The words are " + all + ".");
         site.report(scalar.layout().kind() == Scalar.Layout.Kind.ON_ONE_LINE
                 ? NearMiss.certain(scalar.text(), words).map(near -> finding.withEditAt(scalar.at(0, scalar.text().codePointCount(0,

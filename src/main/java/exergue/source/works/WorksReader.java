@@ -6,12 +6,14 @@ import exergue.finding.Place;
 import exergue.model.Work;
 import exergue.model.WorkItem;
 import exergue.model.Written;
+import exergue.source.keys.FileKind;
 import exergue.source.shape.ShapeCodes;
 import exergue.source.text.Notebook;
 import exergue.source.text.TextReader;
 import java.io.IOException;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -22,6 +24,8 @@ public final class WorksReader {
 
     public static final String JSON = "works.json";
     public static final String BIB = "works.bib";
+    /** In which works stand, by hand or from a reference manager. */
+    public static final List<String> FILES = List.of(FileKind.WORKS.where(), JSON, BIB);
 
     private final Notebook notebook;
     private final Map<String, WorkEntry> entries;
