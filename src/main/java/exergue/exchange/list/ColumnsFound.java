@@ -175,8 +175,9 @@ final class ColumnsFound {
         for (String part : new HashSet<>(parts)) {
             boolean there = ColumnContent.of(part).filter(content -> holds(content) || plan.everyRow().containsKey(content.word())).isPresent();
             if (!there) {
-                open(ids.place(), "No column holds what the ids are made of: “" + part + "”.", NearMiss.question(part, ColumnContent.words()) + "In braces stands what a column holds, in its words, such as "
-                        + "inventory number.");
+                open(ids.place(), "No column holds what the ids are made of: “" + part + "”.",
+                        NearMiss.question(part, ColumnContent.words())
+                                + "In braces stands what a column holds, in its words, such as inventory number.");
             }
         }
     }
